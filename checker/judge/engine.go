@@ -1,0 +1,202 @@
+// Package judge holds facts against rules. Rules are Rego, found by standing in
+// their folder; each gives results for the subjects it looks at. A rule that
+// fails or runs out of time is a fault with the rule's name, never a silence.
+package judge
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"io/fs"
+	"path"
+	"slices"
+	"strings"
+	"time"
+
+	"github.com/open-policy-agent/opa/v1/ast"
+	"github.com/open-policy-agent/opa/v1/rego"
+	"github.com/open-policy-agent/opa/v1/storage"
+	"github.com/open-policy-agent/opa/v1/storage/inmem"
+	"golang.org/x/sync/errgroup"
+
+	"trysquare/checker/facts"
+	"trysquare/checker/fault"
+	"trysquare/checker/limits"
+)
+
+// DefaultDeadline is how long one rule may take on one plan: a thousand times
+// what the slowest takes on a plan of a thousand pieces.
+const DefaultDeadline = 10 * time.Second
+
+// Options for an engine. The zero value is what the program uses.
+type Options struct {
+	Deadline time.Duration // for each rule; 0 is DefaultDeadline
+	Only     []string      // ids of the rules to load; empty is all
+}
+
+// Engine is a set of rules, compiled once, that can judge any number of plans
+// from several goroutines.
+type Engine struct {
+	Rules    []*Rule // by id
+	Limits   limits.Set
+	queries  map[string]rego.PreparedEvalQuery
+	deadline time.Duration
+}
+
+// Load parses and compiles the rules below the root of a file system, and what
+// they share. Its errors are faults that name the file and line.
+func Load(ctx context.Context, files fs.FS, set limits.Set, o Options) (*Engine, error) {
+	e := &Engine{Limits: set, queries: map[string]rego.PreparedEvalQuery{}, deadline: o.Deadline}
+	if e.deadline == 0 {
+		e.deadline = DefaultDeadline
+	}
+	modules, err := e.parse(files, o.Only)
+	if err != nil {
+		return nil, err
+	}
+	compiler := ast.NewCompiler().WithCapabilities(capabilities()).WithStrict(true).WithSchemas(factsSchema())
+	compiler.Compile(modules)
+	if compiler.Failed() {
+		return nil, compileFaults(compiler.Errors)
+	}
+	values := make(map[string]any, len(set))
+	for id, l := range set {
+		values[id] = l.Value
+	}
+	return e, e.prepare(ctx, compiler, inmem.NewFromObjectWithOpts(map[string]any{"limits": values}, inmem.OptReturnASTValuesOnRead(true)))
+}
+
+// parse reads every rule and the modules that rules share, leaving tests out.
+func (e *Engine) parse(files fs.FS, only []string) (map[string]*ast.Module, error) {
+	modules := map[string]*ast.Module{}
+	err := fs.WalkDir(files, ".", func(name string, d fs.DirEntry, err error) error {
+		if err != nil || d.IsDir() || path.Ext(name) != ".rego" || strings.HasSuffix(name, "_test.rego") {
+			return err
+		}
+		isRule := path.Base(name) == "rule.rego"
+		if isRule && len(only) > 0 && !slices.Contains(only, ruleID(name)) {
+			return nil
+		}
+		text, err := fs.ReadFile(files, name)
+		if err != nil {
+			return fmt.Errorf("reading the rule %s: %w", name, err)
+		}
+		m, err := ast.ParseModuleWithOpts(name, string(text), ast.ParserOptions{Capabilities: capabilities(), ProcessAnnotation: isRule, RegoVersion: ast.RegoV1})
+		if err != nil {
+			var list ast.Errors
+			if errors.As(err, &list) {
+				return compileFaults(list)
+			}
+			return fmt.Errorf("parsing the rule %s: %w", name, err)
+		}
+		modules[name] = m
+		if isRule {
+			r, err := newRule(m, name, e.Limits)
+			if err != nil {
+				return err
+			}
+			e.Rules = append(e.Rules, r)
+		}
+		return nil
+	})
+	slices.SortFunc(e.Rules, func(a, b *Rule) int { return strings.Compare(a.ID, b.ID) })
+	return modules, err
+}
+
+// ruleID gives the id that a rule's place asks for: FAMILY/NAME/rule.rego.
+func ruleID(file string) string {
+	parts := strings.Split(path.Dir(file), "/")
+	if len(parts) < 2 {
+		return file
+	}
+	return strings.Join(parts[len(parts)-2:], ".")
+}
+
+func factsSchema() *ast.SchemaSet {
+	set := ast.NewSchemaSet()
+	set.Put(ast.SchemaRootRef, facts.Schema())
+	return set
+}
+
+// compileFaults gives the compiler's errors with their places, in order.
+func compileFaults(errs ast.Errors) error {
+	var list fault.List
+	for _, err := range errs {
+		f := fault.New(fault.Rule, fault.Place{}, "%s", err.Message)
+		if l := err.Location; l != nil {
+			at := fault.Position{Offset: l.Offset, Line: l.Row, Byte: l.Col, Rune: l.Col, UTF16: l.Col}
+			f.Place = fault.Place{File: l.File, Start: at, End: at}
+		}
+		if err.Details != nil {
+			f.Message += "; " + strings.Join(err.Details.Lines(), " ")
+		}
+		list = append(list, f)
+	}
+	return list.Sorted()
+}
+
+func (e *Engine) prepare(ctx context.Context, c *ast.Compiler, store storage.Store) error {
+	for _, r := range e.Rules {
+		q, err := rego.New(
+			rego.ParsedQuery(ast.NewBody(ast.NewExpr(ast.NewTerm(r.pkg.Path.Append(ast.StringTerm("results")))))),
+			rego.Compiler(c), rego.Store(store), rego.StrictBuiltinErrors(true), rego.Capabilities(capabilities()),
+		).PrepareForEval(ctx)
+		if err != nil {
+			return fmt.Errorf("preparing the rule %s: %w", r.ID, err)
+		}
+		e.queries[r.ID] = q
+	}
+	return nil
+}
+
+// Judge runs every rule on the facts, side by side. Results come sorted by
+// rule and subject. Faults are rules that did not run to their end; the others'
+// results are given all the same. The error is the context's.
+func (e *Engine) Judge(ctx context.Context, f *facts.Facts) ([]Result, fault.List, error) {
+	input, err := toValue(f)
+	if err != nil {
+		return nil, nil, fmt.Errorf("giving the facts to the rules: %w", err)
+	}
+	index := subjects(f)
+	results := make([][]Result, len(e.Rules))
+	faults := make([]*fault.Fault, len(e.Rules))
+	var g errgroup.Group
+	g.SetLimit(parallel())
+	for i, r := range e.Rules {
+		g.Go(func() error {
+			got, err := e.judgeOne(ctx, r, input.Value, index)
+			if err != nil {
+				faults[i] = fault.New(fault.Engine, fault.Place{File: r.File}, "the rule %s did not run to its end: %v", r.ID, err)
+			}
+			results[i] = got
+			return nil
+		})
+	}
+	_ = g.Wait()
+	if err := ctx.Err(); err != nil {
+		return nil, nil, fmt.Errorf("judging: %w", err)
+	}
+	var list fault.List
+	for _, f := range faults {
+		if f != nil {
+			list = append(list, f)
+		}
+	}
+	return slices.Concat(results...), list, nil
+}
+
+func (e *Engine) judgeOne(ctx context.Context, r *Rule, input ast.Value, index subjectIndex) ([]Result, error) {
+	ctx, cancel := context.WithTimeout(ctx, e.deadline)
+	defer cancel()
+	set, err := e.queries[r.ID].Eval(ctx, rego.EvalParsedInput(input))
+	if err != nil {
+		if errors.Is(ctx.Err(), context.DeadlineExceeded) {
+			return nil, fmt.Errorf("it ran out of its %v", e.deadline)
+		}
+		return nil, err
+	}
+	if len(set) != 1 || len(set[0].Expressions) != 1 {
+		return nil, errors.New("it gave no set of results")
+	}
+	return e.read(r, set[0].Expressions[0].Value, index)
+}

@@ -1,0 +1,104 @@
+package plan
+
+import (
+	"fmt"
+	"strings"
+
+	"trysquare/checker/length"
+)
+
+// write writes millimetres in the plan's own units, for messages.
+func (b *builder) write(mm float64) string { return length.Unit(b.plan.Units).Format(mm) }
+
+func (b *builder) run(at string, r *rawRun) {
+	run := &Run{At: at, ID: r.ID, On: r.On, FromRight: r.From == "right", Start: float64(r.Start), Joint: float64(r.Joint),
+		Base: float64(r.Base), ClearTop: float64(r.ClearTop), Height: optional(r.Height), HeadDrop: optional(r.HeadDrop)}
+	run.Panel = b.findPanel(r.Panel)
+	if run.Panel == nil {
+		b.reference(at+"/panel", "there is no panel %q in the plan", r.Panel)
+	}
+	b.surface(run)
+	b.notNegative(at, sized("joint", run.Joint), sized("base", run.Base), sized("clear_top", run.ClearTop), size{"head_drop", run.HeadDrop})
+	b.positive(at, size{"height", run.Height})
+	if r.CutEdges != nil {
+		run.CutEdgesStated, run.CutEdges = true, map[string]Treatment{}
+		for where, t := range *r.CutEdges {
+			run.CutEdges[where] = Treatment{At: at + "/cut_edges/" + where, By: t.By, With: t.With}
+		}
+	}
+	run.Fix = b.fix(at+"/fix", r.Fix)
+	for i, p := range r.Pieces {
+		pat := fmt.Sprintf("%s/pieces/%d", at, i)
+		piece := Piece{At: pat, ID: p.ID, Width: optional(p.Width), Cut: p.Cut, Gap: optional(p.Gap), HiddenBy: p.HiddenBy, Fix: b.fix(pat+"/fix", p.Fix)}
+		b.positive(pat, size{"width", piece.Width})
+		b.notNegative(pat, size{"gap", piece.Gap})
+		if piece.Width != nil && run.Panel != nil && *piece.Width > run.Panel.Width+tolerance {
+			b.geometry(pat+"/width", "a piece cannot be wider than its panel, which covers %s", b.write(run.Panel.Width))
+		}
+		run.Pieces = append(run.Pieces, piece)
+	}
+	b.plan.Runs = append(b.plan.Runs, run)
+}
+
+// surface finds the wall or leaf that a run stands on, and sees that the run fits on it.
+func (b *builder) surface(run *Run) {
+	parts := strings.Split(run.On, "/")
+	for _, w := range b.plan.Walls {
+		if w.Name == parts[0] {
+			run.Wall = w
+		}
+	}
+	if run.Wall == nil {
+		b.reference(run.At+"/on", "there is no wall %q in the plan", parts[0])
+		return
+	}
+	width, room := run.Wall.Width, run.Wall.Height-run.Wall.SkirtingHeight
+	switch {
+	case len(parts) == 1:
+	case len(parts) == 3 && parts[2] == "leaf":
+		for _, o := range run.Wall.Openings {
+			if o.Name == parts[1] {
+				run.Leaf = o.Leaf
+			}
+		}
+		if run.Leaf == nil {
+			b.reference(run.At+"/on", "the wall %q has no opening %q with a leaf", parts[0], parts[1])
+			return
+		}
+		width, room = run.Leaf.Width, run.Leaf.Height
+	default:
+		b.reference(run.At+"/on", "a run stands on a wall (\"%s\") or on a leaf (\"%s/OPENING/leaf\")", parts[0], parts[0])
+		return
+	}
+	if run.Start >= width {
+		b.geometry(run.At+"/start", "the run would start %s from an end of something %s wide", b.write(run.Start), b.write(width))
+	}
+	if run.Panel != nil && run.Start <= -run.Panel.Width {
+		b.geometry(run.At+"/start", "the first panel would lie wholly outside; start less than one panel's width before the end")
+	}
+	if run.Base+run.ClearTop >= room {
+		b.geometry(run.At, "nothing is left between the run's base and its clear top")
+	}
+}
+
+func (b *builder) fix(at string, r *rawFix) *Fix {
+	if r == nil {
+		return nil
+	}
+	f := &Fix{At: at}
+	if a := r.Adhesive; a != nil {
+		f.Adhesive = &Adhesive{At: at + "/adhesive", Bead: optional(a.Bead), Zigzag: optional(a.Zigzag), FromEdge: optional(a.FromEdge), Around: a.Around, CentreLine: a.CentreLine, Cartridge: a.Cartridge}
+		b.positive(f.Adhesive.At, size{"bead", f.Adhesive.Bead}, size{"zigzag", f.Adhesive.Zigzag})
+		b.notNegative(f.Adhesive.At, size{"from_edge", f.Adhesive.FromEdge})
+	}
+	if s := r.Screws; s != nil {
+		f.Screws = &Screws{At: at + "/screws", PerEnd: s.PerEnd, RowsApart: optional(s.RowsApart), FromEnd: or(s.FromEnd, DefaultFromEnd), FromEdge: or(s.FromEdge, DefaultFromEdge),
+			OnStuds: s.OnStuds, Length: optional(s.Length), Colour: s.Colour}
+		b.positive(f.Screws.At, size{"rows_apart", f.Screws.RowsApart}, sized("from_end", f.Screws.FromEnd), sized("from_edge", f.Screws.FromEdge), size{"length", f.Screws.Length})
+		if s.Plug != nil {
+			f.Screws.Plug = &Plug{Length: optional(s.Plug.Length), Bit: s.Plug.Bit}
+			b.positive(f.Screws.At, size{"plug/length", f.Screws.Plug.Length})
+		}
+	}
+	return f
+}

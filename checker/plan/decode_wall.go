@@ -1,0 +1,103 @@
+package plan
+
+import (
+	"fmt"
+	"maps"
+	"slices"
+
+	"trysquare/checker/source"
+)
+
+func (b *builder) wall(name string, r rawWall) {
+	at := "/walls/" + source.Escape(name)
+	w := &Wall{At: at, Name: name, Width: float64(r.Width), Height: float64(r.Height),
+		LeftCorner: r.Ends.Left.Corner, RightCorner: r.Ends.Right.Corner,
+		SkirtingHeight: float64(r.Skirting.Height), SkirtingThickness: float64(r.Skirting.Thickness)}
+	b.positive(at, sized("width", w.Width), sized("height", w.Height))
+	b.notNegative(at, sized("skirting/height", w.SkirtingHeight), sized("skirting/thickness", w.SkirtingThickness))
+	if w.SkirtingHeight >= w.Height {
+		b.geometry(at+"/skirting/height", "the skirting is as high as the wall")
+	}
+	if r.Background != nil {
+		w.Background = b.background(at+"/background", r.Background)
+	}
+	for _, name := range slices.Sorted(maps.Keys(r.Openings)) {
+		b.opening(w, name, r.Openings[name])
+	}
+	b.apart(w)
+	if r.Services != nil {
+		w.ServicesStated = true
+		for i, s := range *r.Services {
+			sat := fmt.Sprintf("%s/services/%d", at, i)
+			w.Services = append(w.Services, Service{At: sat, ID: s.ID, Kind: s.Kind, X: float64(s.X), Y: float64(s.Y), Width: float64(s.Width), Height: float64(s.Height)})
+			b.positive(sat, sized("width", float64(s.Width)), sized("height", float64(s.Height)))
+			if s.X < 0 || float64(s.X+s.Width) > w.Width || s.Y < 0 || float64(s.Y+s.Height) > w.Height {
+				b.geometry(sat, "the accessory %q lies outside its wall", s.ID)
+			}
+		}
+	}
+	b.plan.Walls = append(b.plan.Walls, w)
+}
+
+func (b *builder) background(at string, r *rawBackground) *Background {
+	bg := &Background{At: at, Kind: r.Kind, StudCentres: optional(r.StudCentres), FirstStud: optional(r.FirstStud),
+		StudWidth: or(r.StudWidth, DefaultStudWidth), Batten: or(r.Batten, DefaultBatten)}
+	switch r.Kind {
+	case "plasterboard on studs":
+		bg.Lining = or(r.Board, DefaultBoard)
+	case "plaster on masonry":
+		bg.Lining = or(r.Plaster, DefaultPlaster)
+	}
+	b.positive(at, size{"board", optional(r.Board)}, size{"plaster", optional(r.Plaster)}, size{"stud_centres", bg.StudCentres}, size{"stud_width", optional(r.StudWidth)}, size{"batten", optional(r.Batten)})
+	if bg.StudCentres != nil && bg.StudWidth >= *bg.StudCentres {
+		b.geometry(at+"/stud_centres", "studs at these centres would touch")
+	}
+	return bg
+}
+
+func (b *builder) opening(w *Wall, name string, r rawOpening) {
+	at := w.At + "/openings/" + source.Escape(name)
+	o := &Opening{At: at, Name: name, Kind: r.Kind, Wall: w, X: float64(r.X), Width: float64(r.Width), Sill: float64(r.Sill), Head: float64(r.Head),
+		ArchitraveWidth: float64(r.Frame.Architrave.Width), ArchitraveStays: r.Frame.Architrave.Width > 0 && !r.Frame.Architrave.Removed}
+	if r.Lining != nil {
+		o.LiningStated, o.LiningClad, o.LiningThickness = true, r.Lining.Clad, optional(r.Lining.Thickness)
+		b.positive(at+"/lining", size{"thickness", o.LiningThickness})
+	}
+	b.positive(at, sized("width", o.Width), sized("head", o.Head))
+	b.notNegative(at, sized("sill", o.Sill), sized("frame/architrave/width", o.ArchitraveWidth))
+	switch {
+	case o.Sill >= o.Head:
+		b.geometry(at+"/sill", "the sill must be below the head")
+	case o.X < 0 || o.Right() > w.Width+tolerance || o.Head > w.Height+tolerance:
+		b.geometry(at, "the opening %q reaches outside its wall, which is %s wide and %s high", name, b.write(w.Width), b.write(w.Height))
+	}
+	w.Openings = append(w.Openings, o)
+	if r.Leaf == nil {
+		return
+	}
+	l := &Leaf{At: at + "/leaf", Opening: o, Width: float64(r.Leaf.Width), Height: float64(r.Leaf.Height), Thickness: float64(r.Leaf.Thickness), FireRating: r.Leaf.FireRating}
+	l.SideGap = or(r.Leaf.SideGap, (o.Width-l.Width)/2)
+	l.FloorGap = or(r.Leaf.FloorGap, max(0, o.Head-l.SideGap-l.Height))
+	b.positive(l.At, sized("width", l.Width), sized("height", l.Height), sized("thickness", l.Thickness))
+	b.notNegative(l.At, size{"side_gap", optional(r.Leaf.SideGap)}, size{"floor_gap", optional(r.Leaf.FloorGap)})
+	if l.Width > o.Width+tolerance || l.Height > o.Head-o.Sill+tolerance {
+		b.geometry(l.At, "the leaf is larger than its opening, which is %s wide and %s high", b.write(o.Width), b.write(o.Head-o.Sill))
+	} else if l.SideGap+l.Width > o.Width+tolerance || l.FloorGap+l.Height > o.Head+tolerance {
+		b.geometry(l.At, "with these gaps the leaf reaches outside its opening")
+	}
+	o.Leaf = l
+}
+
+// tolerance in millimetres absorbs what converting inches leaves behind the comma.
+const tolerance = 0.005
+
+// apart sees that no two openings of a wall overlap.
+func (b *builder) apart(w *Wall) {
+	for i, o := range w.Openings {
+		for _, p := range w.Openings[:i] {
+			if o.X < p.Right()-tolerance && p.X < o.Right()-tolerance && o.Sill < p.Head-tolerance && p.Sill < o.Head-tolerance {
+				b.geometry(o.At, "the openings %q and %q overlap", p.Name, o.Name)
+			}
+		}
+	}
+}

@@ -1,0 +1,220 @@
+package plan
+
+import (
+	"strconv"
+
+	"github.com/go-json-experiment/json"
+	"github.com/go-json-experiment/json/jsontext"
+
+	"trysquare/checker/fault"
+	"trysquare/checker/length"
+	"trysquare/checker/source"
+)
+
+// mm is a length of the document, in millimetres once it is decoded.
+type mm float64
+
+// The raw types mirror the schema, name for name.
+type (
+	rawPlan struct {
+		Title  string              `json:"title"`
+		Job    rawJob              `json:"job"`
+		Units  string              `json:"units"`
+		Panels map[string]rawPanel `json:"panels"`
+		Walls  map[string]rawWall  `json:"walls"`
+		Runs   []rawRun            `json:"runs"`
+		Steps  *[]rawStep          `json:"sequence"`
+		Order  struct {
+			Boards     map[string]int `json:"boards"`
+			Cartridges *int           `json:"cartridges"`
+		} `json:"order"`
+	}
+	rawJob struct {
+		Room       string `json:"room"`
+		RoomUse    string `json:"room_use"`
+		PreparedBy string `json:"prepared_by"`
+		Date       string `json:"date"`
+		Country    string `json:"country"`
+	}
+	rawPanel struct {
+		Width     mm      `json:"width"`
+		Height    mm      `json:"height"`
+		Thickness mm      `json:"thickness"`
+		Mass      float64 `json:"mass"`
+		Slats     struct {
+			Pitch mm `json:"pitch"`
+			Width mm `json:"width"`
+			First mm `json:"first"`
+		} `json:"slats"`
+		Backing struct {
+			Thickness mm `json:"thickness"`
+		} `json:"backing"`
+		Edges *struct {
+			Left    string `json:"left"`
+			Right   string `json:"right"`
+			Overlap mm     `json:"overlap"`
+		} `json:"edges"`
+	}
+	rawWall struct {
+		Width      mm             `json:"width"`
+		Height     mm             `json:"height"`
+		Background *rawBackground `json:"background"`
+		Ends       struct {
+			Left  rawEnd `json:"left"`
+			Right rawEnd `json:"right"`
+		} `json:"ends"`
+		Skirting struct {
+			Height    mm `json:"height"`
+			Thickness mm `json:"thickness"`
+		} `json:"skirting"`
+		Openings map[string]rawOpening `json:"openings"`
+		Services *[]rawService         `json:"services"`
+	}
+	rawBackground struct {
+		Kind        string `json:"kind"`
+		Board       *mm    `json:"board"`
+		Plaster     *mm    `json:"plaster"`
+		StudCentres *mm    `json:"stud_centres"`
+		FirstStud   *mm    `json:"first_stud"`
+		StudWidth   *mm    `json:"stud_width"`
+		Batten      *mm    `json:"batten"`
+	}
+	rawEnd struct {
+		Corner string `json:"corner"`
+		Wall   string `json:"wall"`
+	}
+	rawOpening struct {
+		Kind  string `json:"kind"`
+		X     mm     `json:"x"`
+		Width mm     `json:"width"`
+		Head  mm     `json:"head"`
+		Sill  mm     `json:"sill"`
+		Frame struct {
+			Architrave struct {
+				Width   mm   `json:"width"`
+				Removed bool `json:"removed"`
+			} `json:"architrave"`
+		} `json:"frame"`
+		Lining *struct {
+			Clad      bool `json:"clad"`
+			Thickness *mm  `json:"thickness"`
+		} `json:"lining"`
+		Leaf *struct {
+			Width      mm     `json:"width"`
+			Height     mm     `json:"height"`
+			Thickness  mm     `json:"thickness"`
+			FloorGap   *mm    `json:"floor_gap"`
+			SideGap    *mm    `json:"side_gap"`
+			FireRating string `json:"fire_rating"`
+		} `json:"leaf"`
+	}
+	rawService struct {
+		ID     string `json:"id"`
+		Kind   string `json:"kind"`
+		X      mm     `json:"x"`
+		Y      mm     `json:"y"`
+		Width  mm     `json:"width"`
+		Height mm     `json:"height"`
+	}
+	rawRun struct {
+		ID       string                   `json:"id"`
+		On       string                   `json:"on"`
+		Panel    string                   `json:"panel"`
+		From     string                   `json:"from"`
+		Start    mm                       `json:"start"`
+		Joint    mm                       `json:"joint"`
+		Base     mm                       `json:"base"`
+		ClearTop mm                       `json:"clear_top"`
+		Height   *mm                      `json:"height"`
+		HeadDrop *mm                      `json:"head_drop"`
+		Pieces   []rawPiece               `json:"pieces"`
+		Fix      *rawFix                  `json:"fix"`
+		CutEdges *map[string]rawTreatment `json:"cut_edges"`
+	}
+	rawPiece struct {
+		ID       string  `json:"id"`
+		Width    *mm     `json:"width"`
+		Cut      string  `json:"cut"`
+		Gap      *mm     `json:"gap"`
+		HiddenBy string  `json:"hidden_by"`
+		Fix      *rawFix `json:"fix"`
+	}
+	rawFix struct {
+		Adhesive *struct {
+			Bead       *mm      `json:"bead"`
+			Zigzag     *mm      `json:"zigzag"`
+			FromEdge   *mm      `json:"from_edge"`
+			Around     string   `json:"around"`
+			CentreLine bool     `json:"centre_line"`
+			Cartridge  *float64 `json:"cartridge"`
+		} `json:"adhesive"`
+		Screws *struct {
+			PerEnd    int    `json:"per_end"`
+			RowsApart *mm    `json:"rows_apart"`
+			FromEnd   *mm    `json:"from_end"`
+			FromEdge  *mm    `json:"from_edge"`
+			OnStuds   bool   `json:"on_studs"`
+			Length    *mm    `json:"length"`
+			Colour    string `json:"colour"`
+			Plug      *struct {
+				Length *mm    `json:"length"`
+				Bit    string `json:"bit"`
+			} `json:"plug"`
+		} `json:"screws"`
+	}
+	rawTreatment struct {
+		By   string `json:"by"`
+		With string `json:"with"`
+	}
+	rawStep struct {
+		Do    string   `json:"do"`
+		Hours *float64 `json:"hours"`
+	}
+)
+
+// decodeRaw reads a document that has passed its schema. Lengths come out in millimetres.
+func decodeRaw(d *source.Document) (*rawPlan, error) {
+	unit := length.Millimetre
+	if u := d.Root.Member("units"); u != nil {
+		unit = length.Unit(u.Text)
+	}
+	var bad fault.List
+	lengths := json.UnmarshalFromFunc(func(dec *jsontext.Decoder, out *mm) error {
+		tok, err := dec.ReadToken()
+		if err != nil {
+			return err
+		}
+		if tok.Kind() == '0' {
+			n, err := strconv.ParseFloat(tok.String(), 64)
+			*out = mm(unit.FromNumber(n))
+			return err
+		}
+		v, err := length.Parse(tok.String())
+		if err != nil {
+			bad = append(bad, fault.New(fault.Schema, d.Place(string(dec.StackPointer())), "%v", err))
+		}
+		*out = mm(v)
+		return nil
+	})
+	var raw rawPlan
+	// A count such as 8.0 is whole for the schema; the decoder wants it written whole.
+	if err := json.Unmarshal(d.Bytes, &raw, json.WithUnmarshalers(lengths)); err != nil {
+		return nil, fault.New(fault.Schema, d.Place(""), "reading the plan: %v", err)
+	}
+	return &raw, bad.Sorted()
+}
+
+func optional(v *mm) *float64 {
+	if v == nil {
+		return nil
+	}
+	f := float64(*v)
+	return &f
+}
+
+func or(v *mm, otherwise float64) float64 {
+	if v == nil {
+		return otherwise
+	}
+	return float64(*v)
+}

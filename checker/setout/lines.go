@@ -1,0 +1,151 @@
+package setout
+
+import (
+	"math"
+
+	"trysquare/checker/facts"
+)
+
+// inside is how far into a part a point is taken to ask which part lies there.
+const inside = 0.5
+
+// lines compares the slat lines of parts that should carry each other on: over
+// and under an opening against both sides of it, and a closed leaf against
+// what is above.
+func (s *setter) lines(f *facts.Facts) {
+	holes := s.cladHoles()
+	for _, h := range holes {
+		height := (max(h.bottom, h.opening.Sill) + h.top) / 2
+		for _, where := range []string{"over", "under"} {
+			y := h.top + inside
+			if where == "under" {
+				y = h.bottom - inside
+			}
+			for _, side := range []string{"left", "right"} {
+				x, out := h.left, -inside
+				if side == "right" {
+					x, out = h.right, inside
+				}
+				a, b := s.partAt(h.opening.Wall.Name, x-out, y), s.partAt(h.opening.Wall.Name, x+out, height)
+				if a != nil && b != nil {
+					l := compare(a, b)
+					l.About = a.about(h.id() + " " + where + " " + side)
+					l.Opening, l.Where, l.Side = h.id(), where, side
+					f.Lines = append(f.Lines, l)
+				}
+			}
+		}
+	}
+	s.leafLines(f, holes)
+}
+
+// cladHoles gives each opening once, with the largest hole that a run makes of it.
+func (s *setter) cladHoles() []hole {
+	var out []hole
+	at := map[string]int{}
+	for _, l := range s.runs {
+		for _, h := range l.holes {
+			i, ok := at[h.id()]
+			if !ok {
+				at[h.id()] = len(out)
+				out = append(out, h)
+				continue
+			}
+			o := &out[i]
+			o.left, o.right, o.bottom, o.top = min(o.left, h.left), max(o.right, h.right), min(o.bottom, h.bottom), max(o.top, h.top)
+		}
+	}
+	return out
+}
+
+// leafLines compares each part of a clad leaf with every part over its opening that it stands under.
+func (s *setter) leafLines(f *facts.Facts, holes []hole) {
+	for _, h := range holes {
+		leaf := h.opening.Leaf
+		if leaf == nil {
+			continue
+		}
+		for _, p := range s.onSurface(leaf.Path()) {
+			for _, above := range s.onSurface(h.opening.Wall.Name) {
+				left, right := max(p.left, above.left), min(p.right, above.right)
+				if right-left <= inside || !above.contains((left+right)/2, h.top+inside) {
+					continue
+				}
+				l := compare(p, above)
+				l.About = p.about(p.id + " under " + above.id)
+				l.Opening, l.Where, l.Side = h.id(), "leaf", "above"
+				f.Lines = append(f.Lines, l)
+			}
+		}
+	}
+}
+
+func (s *setter) partAt(on string, x, y float64) *part {
+	for _, p := range s.parts {
+		if p.surface.on == on && x > p.left && x < p.right && p.contains(x, y) {
+			return p
+		}
+	}
+	return nil
+}
+
+// compare gives how far the pattern of a lies beside that of b, the short way
+// round one pitch.
+func compare(a, b *part) facts.LinePair {
+	out := facts.LinePair{Piece: a.id, Other: b.id, Direction: "none", InView: a.inView() && b.inView()}
+	pa, pb := a.panel(), b.panel()
+	out.Comparable = same(pa.Pitch, pb.Pitch) && same(pa.SlatWidth, pb.SlatWidth)
+	if !out.Comparable {
+		return out
+	}
+	shift := math.Mod(a.phase()-b.phase(), pa.Pitch)
+	switch {
+	case shift > pa.Pitch/2:
+		shift -= pa.Pitch
+	case shift <= -pa.Pitch/2:
+		shift += pa.Pitch
+	}
+	out.Offset = round(math.Abs(shift))
+	switch {
+	case out.Offset == 0:
+	case shift > 0:
+		out.Direction = "right"
+	default:
+		out.Direction = "left"
+	}
+	return out
+}
+
+// headers gives each head that a run passes over.
+func (s *setter) headers(f *facts.Facts) {
+	for _, l := range s.runs {
+		for _, h := range l.holes {
+			if !s.passesOver(l, h) {
+				continue
+			}
+			o := h.opening
+			header := facts.Header{About: facts.About{ID: h.id() + " head, run " + l.run.ID, At: o.At, On: l.surface.on}, Opening: h.id(), Run: l.run.ID,
+				Drop: rounded(l.run.HeadDrop), LiningStated: o.LiningStated, LiningClad: o.LiningClad,
+				LiningThickness: rounded(o.LiningThickness), ArchitraveStays: o.ArchitraveStays}
+			f.Headers = append(f.Headers, header)
+		}
+	}
+}
+
+func (s *setter) passesOver(l *laid, h hole) bool {
+	for _, p := range s.parts {
+		if p.laid == l && p.overlapsX(h) && p.top > h.top+near && p.contains((max(h.left, p.left)+min(h.right, p.right))/2, h.top+inside) {
+			return true
+		}
+	}
+	return false
+}
+
+// rounded keeps what is unsaid unsaid.
+func rounded(v *float64) *float64 {
+	if v == nil {
+		return nil
+	}
+	r := round(*v)
+	return &r
+}

@@ -1,0 +1,191 @@
+package setout
+
+import (
+	"math"
+
+	"trysquare/checker/facts"
+	"trysquare/checker/planar"
+)
+
+// pieces gives the facts of pieces, and of the strips and legs that openings leave of them.
+func (s *setter) pieces(f *facts.Facts) {
+	for _, p := range s.parts {
+		f.Pieces = append(f.Pieces, p.facts())
+		for _, rip := range p.rips() {
+			f.Rips = append(f.Rips, rip)
+		}
+		for _, h := range p.laid.holes {
+			f.Strips = append(f.Strips, p.strips(h)...)
+			f.Legs = append(f.Legs, p.legs(h)...)
+		}
+	}
+}
+
+func (p *part) about(id string) facts.About {
+	return facts.About{ID: id, At: p.cell.at, On: p.surface.on}
+}
+
+func (p *part) facts() facts.Piece {
+	narrow := p.poly.Narrowest()
+	out := facts.Piece{About: p.about(p.id), Run: p.run().ID, Panel: p.panel().Name, OnLeaf: p.surface.leaf != nil,
+		Left: round(p.left), Right: round(p.right), Bottom: round(p.bottom), Top: round(p.top),
+		CoverWidth: round(p.right - p.left), Height: round(p.top - p.bottom), Area: squareMetres(p.poly.Area()),
+		Notched: !p.rectangular(), InView: p.inView(),
+		Narrowest: facts.Narrow{Width: round(narrow.Width), X: round(narrow.X), Y: round(narrow.Y)},
+		Outline:   points(p.poly.Outer), Cutouts: []facts.Cutout{}}
+	for _, ring := range p.poly.Holes {
+		out.Cutouts = append(out.Cutouts, facts.Cutout{Outline: points(ring)})
+	}
+	for _, r := range p.rips() {
+		out.Ripped = out.Ripped || r.MadeBy == "rip"
+	}
+	if p.cell.spec != nil {
+		out.HiddenBy = p.cell.spec.HiddenBy
+	}
+	if p.cell.stated != nil {
+		stated, space := round(*p.cell.stated), round(p.cell.space)
+		out.StatedWidth, out.Space = &stated, &space
+	}
+	return out
+}
+
+// squareMetres gives square millimetres as square metres, rounded to a square centimetre.
+func squareMetres(mm2 float64) float64 { return math.Round(mm2/100) / 1e4 }
+
+func points(ring []planar.Point) []facts.Point {
+	out := make([]facts.Point, len(ring))
+	for i, q := range ring {
+		out[i] = facts.Point{X: round(q.X), Y: round(q.Y)}
+	}
+	return out
+}
+
+// overlapsX says whether a hole lies over or under some of the part's width.
+func (p *part) overlapsX(h hole) bool { return h.left < p.right-near && h.right > p.left+near }
+
+// strips gives what of a part lies over and under a hole.
+func (p *part) strips(h hole) []facts.Strip {
+	var out []facts.Strip
+	if !p.overlapsX(h) {
+		return nil
+	}
+	add := func(where string, height float64) {
+		out = append(out, facts.Strip{About: p.about(p.id + " " + where + " " + h.opening.Name), Piece: p.id, Opening: h.id(),
+			Where: where, Height: round(height), InView: p.inView()})
+	}
+	x := (max(h.left, p.left) + min(h.right, p.right)) / 2
+	if p.top > h.top+near && p.contains(x, h.top+2*near) {
+		add("over", p.top-max(h.top, p.bottom))
+	}
+	if p.bottom < h.bottom-near && p.contains(x, h.bottom-2*near) {
+		add("under", min(h.bottom, p.top)-p.bottom)
+	}
+	return out
+}
+
+func (h hole) id() string { return h.opening.Wall.Name + "/" + h.opening.Name }
+
+// legs gives what of a part stands directly beside a hole, at the heights that both have.
+func (p *part) legs(h hole) []facts.Leg {
+	var out []facts.Leg
+	for _, side := range []string{"left", "right"} {
+		jamb := h.left
+		if side == "right" {
+			jamb = h.right
+		}
+		least := planar.Width{Width: math.Inf(1)}
+		low, high := math.Inf(1), math.Inf(-1)
+		for _, t := range p.poly.Trapezoids() {
+			edge := t.BottomRight
+			if side == "right" {
+				edge = t.BottomLeft
+			}
+			if !same(edge, jamb) || t.Top <= h.bottom+near || t.Bottom >= h.top-near {
+				continue
+			}
+			if w := t.Narrowest(); w.Width < least.Width {
+				least = w
+			}
+			low, high = min(low, t.Bottom), max(high, t.Top)
+		}
+		if math.IsInf(least.Width, 1) {
+			continue
+		}
+		out = append(out, facts.Leg{About: p.about(p.id + " " + side + " of " + h.opening.Name), Piece: p.id, Opening: h.id(), Side: side,
+			Width: round(least.Width), Y: round(least.Y), Height: round(high - low), Notched: p.overlapsX(h), InView: p.inView()})
+	}
+	return out
+}
+
+// rips gives the upright cuts of a part and how each runs through the pattern.
+func (p *part) rips() []facts.Rip {
+	var out []facts.Rip
+	for _, side := range p.poly.Sides() {
+		if side.Faces != "left" && side.Faces != "right" {
+			continue
+		}
+		made := p.madeBy(side)
+		if made != "rip" && made != "notch" {
+			continue
+		}
+		x := side.From.X
+		into, left := p.slatAt(x, side.Faces)
+		id := p.id + " " + side.Faces + " " + made
+		for n := 2; taken(out, id); n++ {
+			id = p.id + " " + side.Faces + " " + made + " " + string(rune('0'+n))
+		}
+		out = append(out, facts.Rip{About: p.about(id), Piece: p.id, Side: side.Faces, MadeBy: made, X: round(x),
+			IntoSlat: round(into), SlatLeft: round(left), SlatWidth: round(p.panel().SlatWidth), InView: p.inView()})
+	}
+	return out
+}
+
+func taken(rips []facts.Rip, id string) bool {
+	for _, r := range rips {
+		if r.ID == id {
+			return true
+		}
+	}
+	return false
+}
+
+// slatAt gives how far an upright line at x runs inside a slat from the slat's
+// nearest edge, and how much of that slat stays on the side away from the cut;
+// 0 and 0 where it runs in a space or along an edge.
+func (p *part) slatAt(x float64, faces string) (into, left float64) {
+	panel := p.panel()
+	from := math.Mod(x-p.cell.origin-panel.First, panel.Pitch)
+	if from < 0 {
+		from += panel.Pitch
+	}
+	if from <= near || from >= panel.SlatWidth-near {
+		return 0, 0
+	}
+	left = from // the material is on the left of a cut that faces right
+	if faces == "left" {
+		left = panel.SlatWidth - from
+	}
+	return min(from, panel.SlatWidth-from), left
+}
+
+// span is a stretch of upright lines: slats across a piece.
+type span struct{ left, right float64 }
+
+// slats gives the slats of the whole panel between two upright lines, cut off by them, from left to right.
+func (p *part) slats(left, right float64) []span {
+	panel := p.panel()
+	var out []span
+	for k := 0; ; k++ {
+		l := p.cell.origin + panel.First + float64(k)*panel.Pitch
+		if l >= min(right, p.cell.origin+panel.Width)-near {
+			return out
+		}
+		r := min(l+panel.SlatWidth, right)
+		if l = max(l, left); r > l+near {
+			out = append(out, span{l, r})
+		}
+	}
+}
+
+// phase is where the pattern starts within one pitch, measured from the wall's left end.
+func (p *part) phase() float64 { return p.cell.origin + p.panel().First }

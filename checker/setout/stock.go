@@ -1,0 +1,170 @@
+package setout
+
+import (
+	"cmp"
+	"math"
+	"slices"
+
+	"trysquare/checker/facts"
+	"trysquare/checker/plan"
+)
+
+// blank is what a board must give for one part: the stretch of the whole
+// panel's width that it lies in, and its height. The stretch is fixed where an
+// edge from the factory is wanted; otherwise it may move by whole pitches.
+type blank struct {
+	left, right, height float64
+	fixed               bool
+}
+
+// shelf is a length sawn off a board, with the blanks that are ripped from it.
+type shelf struct {
+	height float64
+	taken  []span
+}
+
+// board is a board with the shelves cut from it.
+type board struct {
+	used    float64
+	shelves []shelf
+}
+
+// stock gives the boards and the adhesive that the plan comes to.
+func (s *setter) stock(f *facts.Facts) {
+	for _, panel := range s.plan.Panels {
+		var blanks []blank
+		area := 0.0
+		for _, p := range s.parts {
+			if p.panel() == panel {
+				blanks = append(blanks, p.blank())
+				area += (p.right - p.left) * (p.top - p.bottom)
+			}
+		}
+		if len(blanks) == 0 {
+			continue
+		}
+		b := facts.Boards{About: facts.About{ID: panel.Name, At: s.plan.Order.At + "/boards"}, Panel: panel.Name,
+			Needed: len(cutFrom(panel, blanks, s.assume.Kerf)), Least: int(math.Ceil(area/(panel.Width*panel.Height) - 1e-9))}
+		if n, ok := s.plan.Order.Boards[panel.Name]; ok {
+			b.Ordered = &n
+			b.At = s.plan.Order.At + "/boards/" + panel.Name
+		}
+		f.Boards = append(f.Boards, b)
+	}
+	f.Adhesive = s.adhesive()
+}
+
+func (p *part) blank() blank {
+	c := p.cell
+	return blank{left: p.left - c.origin, right: p.right - c.origin, height: p.top - p.bottom,
+		fixed: same(p.left, c.left) && !c.cutLeft || same(p.right, c.right) && !c.cutRight}
+}
+
+// cutFrom finds a cutting plan: the tallest first, each into the first board
+// and length that it fits. The plan found works; that no better one exists is not claimed.
+func cutFrom(panel *plan.Panel, blanks []blank, kerf float64) []board {
+	slices.SortStableFunc(blanks, func(a, b blank) int {
+		return cmp.Or(cmp.Compare(b.height, a.height), cmp.Compare(b.right-b.left, a.right-a.left))
+	})
+	var boards []board
+	for _, b := range blanks {
+		placed := false
+		for i := range boards {
+			if placed = boards[i].take(panel, b, kerf); placed {
+				break
+			}
+		}
+		if !placed {
+			fresh := board{}
+			fresh.take(panel, b, kerf)
+			boards = append(boards, fresh)
+		}
+	}
+	return boards
+}
+
+// take puts a blank into a board if there is room for it.
+func (d *board) take(panel *plan.Panel, b blank, kerf float64) bool {
+	for i := range d.shelves {
+		if at, ok := d.shelves[i].room(panel, b, kerf); ok && b.height <= d.shelves[i].height+near {
+			d.shelves[i].taken = append(d.shelves[i].taken, at)
+			return true
+		}
+	}
+	from := d.used
+	if len(d.shelves) > 0 {
+		from += kerf
+	}
+	if from+b.height > panel.Height+near {
+		return false
+	}
+	d.used = from + b.height
+	d.shelves = append(d.shelves, shelf{height: b.height, taken: []span{{b.left, b.right}}})
+	return true
+}
+
+// room finds where in a length a blank can be ripped.
+func (h shelf) room(panel *plan.Panel, b blank, kerf float64) (span, bool) {
+	free := func(at span) bool {
+		if at.left < -near || at.right > panel.Width+near {
+			return false
+		}
+		for _, t := range h.taken {
+			if at.left < t.right+kerf-near && at.right > t.left-kerf+near {
+				return false
+			}
+		}
+		return true
+	}
+	if b.fixed {
+		at := span{b.left, b.right}
+		return at, free(at)
+	}
+	for at := math.Mod(b.left, panel.Pitch); at+b.right-b.left <= panel.Width+near; at += panel.Pitch {
+		if s := (span{at, at + b.right - b.left}); free(s) {
+			return s, true
+		}
+	}
+	return span{}, false
+}
+
+// adhesive adds up the beads; nil where nothing is glued.
+func (s *setter) adhesive() *facts.Adhesive {
+	out := &facts.Adhesive{About: facts.About{ID: "adhesive", At: s.plan.Order.At + "/cartridges"}, Cartridges: s.plan.Order.Cartridges}
+	volume, glued, alike := 0.0, false, true
+	diameterSaid := true
+	for _, p := range s.parts {
+		fix := p.fix()
+		if fix == nil || fix.Adhesive == nil {
+			continue
+		}
+		a := fix.Adhesive
+		for _, c := range p.beads {
+			out.Length += c.length
+			if a.Bead != nil {
+				volume += math.Pi * *a.Bead * *a.Bead / 4 * c.length / 1000
+			}
+		}
+		diameterSaid = diameterSaid && a.Bead != nil
+		if !glued {
+			out.Cartridge = a.Cartridge
+		}
+		glued = true
+		alike = alike && a.Cartridge != nil && out.Cartridge != nil && *a.Cartridge == *out.Cartridge
+	}
+	if !glued {
+		return nil
+	}
+	out.Length = round(out.Length)
+	if diameterSaid {
+		out.Volume = rounded(&volume)
+	}
+	if !alike {
+		out.Cartridge = nil
+	}
+	if out.Cartridge != nil && out.Cartridges != nil {
+		ordered := round(*out.Cartridge * float64(*out.Cartridges))
+		out.Ordered = &ordered
+	}
+	return out
+}

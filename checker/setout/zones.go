@@ -1,0 +1,92 @@
+package setout
+
+import (
+	"fmt"
+
+	"trysquare/checker/facts"
+	"trysquare/checker/plan"
+)
+
+// zones gives the strips of each clad wall in which cables are likely: under
+// the ceiling, beside corners, and in line with each accessory, up and down and
+// to both sides. They are where a screw is dangerous; outside them it is not
+// thereby harmless.
+func (s *setter) zones(f *facts.Facts) {
+	for _, w := range s.plan.Walls {
+		parts := s.onSurface(w.Name)
+		if len(parts) == 0 {
+			continue
+		}
+		for _, z := range s.zonesOf(w) {
+			z.On, z.Pieces, z.DepthSaid = w.Name, []string{}, true
+			for _, p := range parts {
+				p.fallIn(&z)
+			}
+			f.Zones = append(f.Zones, z)
+		}
+	}
+}
+
+func (s *setter) zonesOf(w *plan.Wall) []facts.Zone {
+	strip := s.assume.CableStrip
+	zone := func(at, id, why string, left, bottom, right, top float64) facts.Zone {
+		return facts.Zone{About: facts.About{ID: w.Name + " " + id, At: at}, Why: why,
+			Left: round(max(0, left)), Right: round(min(w.Width, right)), Bottom: round(max(0, bottom)), Top: round(min(w.Height, top))}
+	}
+	out := []facts.Zone{zone(w.At, "below the ceiling", "the top of the wall", 0, w.Height-strip, w.Width, w.Height)}
+	// An end that the plan does not describe may be a corner.
+	if w.LeftCorner != "none" {
+		out = append(out, zone(w.At, "left corner", "the angle of two walls", 0, 0, strip, w.Height))
+	}
+	if w.RightCorner != "none" {
+		out = append(out, zone(w.At, "right corner", "the angle of two walls", w.Width-strip, 0, w.Width, w.Height))
+	}
+	for _, a := range w.Services {
+		out = append(out,
+			zone(a.At, fmt.Sprintf("above and below %s", a.ID), a.Kind+" "+a.ID, a.X, 0, a.X+a.Width, w.Height),
+			zone(a.At, fmt.Sprintf("level with %s", a.ID), a.Kind+" "+a.ID, 0, a.Y, w.Width, a.Y+a.Height))
+	}
+	return out
+}
+
+// fallIn counts the part's screws that enter the wall within a zone.
+func (p *part) fallIn(z *facts.Zone) {
+	hit := false
+	for _, s := range p.screws {
+		if s.x < z.Left || s.x > z.Right || s.y < z.Bottom || s.y > z.Top {
+			continue
+		}
+		hit = true
+		z.Screws++
+		if s.inWall == nil {
+			z.DepthSaid = false
+			continue
+		}
+		if z.Deepest == nil || *s.inWall > *z.Deepest {
+			z.Deepest = rounded(s.inWall)
+		}
+	}
+	if hit {
+		z.Pieces = append(z.Pieces, p.id)
+	}
+}
+
+// sequence gives the order of the work.
+func (s *setter) sequence(f *facts.Facts) {
+	out := facts.Sequence{About: facts.About{ID: "sequence", At: "/sequence"}, Stated: s.plan.StepsStated, Steps: []facts.Step{}}
+	holeSeen, tracedBefore := false, false
+	for _, step := range s.plan.Steps {
+		out.Steps = append(out.Steps, facts.Step{Do: step.Do, Hours: step.Hours})
+		switch step.Do {
+		case "trace cables":
+			tracedBefore = tracedBefore || !holeSeen
+		case "drill", "screw":
+			holeSeen = true
+		}
+	}
+	out.Traced, out.Holes = tracedBefore, holeSeen
+	for _, p := range s.parts {
+		out.Holes = out.Holes || len(p.screws) > 0
+	}
+	f.Sequence = out
+}

@@ -1,0 +1,235 @@
+// Package validate holds a document against its schema and says what is wrong
+// in the words of somebody who writes plans, each error at its place.
+package validate
+
+import (
+	"encoding/json"
+	"errors"
+	"fmt"
+	"sort"
+	"strings"
+
+	"github.com/agnivade/levenshtein"
+	"github.com/santhosh-tekuri/jsonschema/v5"
+
+	"trysquare/checker/fault"
+	"trysquare/checker/source"
+	"trysquare/schema"
+)
+
+// Most is how many errors are given at once; more would bury the first.
+const Most = 10
+
+// Document checks a document. The error is a fault.List in the order of the
+// text, at most Most long, with a last entry that counts the rest.
+func Document(d *source.Document, name schema.Name) error {
+	s, err := schema.Get(name)
+	if err != nil {
+		return fmt.Errorf("validating %s: %w", d.Name, err)
+	}
+	err = s.Compiled.Validate(d.Root.Value())
+	if err == nil {
+		return nil
+	}
+	var ve *jsonschema.ValidationError
+	if !errors.As(err, &ve) {
+		return fault.New(fault.Schema, d.Place(""), "%v", err)
+	}
+	var list fault.List
+	for _, leaf := range leaves(ve) {
+		list = append(list, explain(d, s, leaf)...)
+	}
+	_ = list.Sorted()
+	list = oneAPlace(list)
+	if len(list) > Most {
+		more := len(list) - Most
+		list = append(list[:Most:Most], fault.New(fault.Schema, fault.Place{File: d.Name}, "%d more like these", more))
+	}
+	return list
+}
+
+// leaves gives the errors that have no cause below them.
+func leaves(e *jsonschema.ValidationError) []*jsonschema.ValidationError {
+	if len(e.Causes) == 0 {
+		return []*jsonschema.ValidationError{e}
+	}
+	var out []*jsonschema.ValidationError
+	for _, c := range e.Causes {
+		out = append(out, leaves(c)...)
+	}
+	return out
+}
+
+// oneAPlace keeps the first message a place: a string that is not a length need
+// not also be told that it is too long.
+func oneAPlace(list fault.List) fault.List {
+	seen := map[string]bool{}
+	var out fault.List
+	for _, f := range list {
+		key := fmt.Sprint(f.Place.Start.Offset, f.Place.Pointer)
+		if !seen[key] || strings.HasPrefix(f.Message, "the key") {
+			out = append(out, f)
+		}
+		seen[key] = true
+	}
+	return out
+}
+
+func explain(d *source.Document, s *schema.Schema, e *jsonschema.ValidationError) fault.List {
+	node := d.At(e.InstanceLocation)
+	place := d.Place(e.InstanceLocation)
+	value, in := s.Keyword(e.AbsoluteKeywordLocation)
+	say := func(format string, args ...any) fault.List {
+		return fault.List{fault.New(fault.Schema, place, format, args...)}
+	}
+	keyword := e.AbsoluteKeywordLocation[strings.LastIndexByte(e.AbsoluteKeywordLocation, '/')+1:]
+	switch keyword {
+	case "additionalProperties":
+		return unknownKeys(d, node, in)
+	case "required":
+		return missingKeys(d, node, value)
+	case "type":
+		return say("%s is expected here, not %s", expected(in, value), found(node))
+	case "enum":
+		return say("%s is expected here, not %s", oneOf(value), found(node))
+	case "pattern":
+		if in["type"] == "string" && strings.HasSuffix(parent(e.AbsoluteKeywordLocation), "/name") {
+			if holder := d.At(e.InstanceLocation); holder != nil && holder.Kind == '{' {
+				return say("a name here starts with a letter or a digit and goes on with letters, digits, space, dot, dash or underline: %s", e.Message)
+			}
+			return say("a name starts with a letter or a digit and goes on with letters, digits, space, dot, dash or underline")
+		}
+		if strings.HasSuffix(parent(e.AbsoluteKeywordLocation), "/length") {
+			return say("%s is not a length; write a number in the plan's units, or one with mm, cm, m, in or ft, such as \"600 mm\" or \"23 5/8 in\"", found(node))
+		}
+		return say("%s does not have the form expected: %s", found(node), describe(in))
+	case "minimum":
+		return say("%s is too small; the least is %v", found(node), value)
+	case "maximum":
+		return say("%s is too large; the most is %v", found(node), value)
+	case "exclusiveMinimum":
+		return say("%s is too small; it must be more than %v", found(node), value)
+	case "minLength", "minItems", "minProperties":
+		return say("this must not be empty")
+	case "maxLength":
+		return say("this is too long; the most is %v characters", value)
+	}
+	return say("%s", e.Message)
+}
+
+func parent(location string) string { return location[:strings.LastIndexByte(location, '/')] }
+
+// unknownKeys gives a fault for each name that the schema object does not list.
+func unknownKeys(d *source.Document, node *source.Node, in map[string]any) fault.List {
+	props, _ := in["properties"].(map[string]any)
+	known := make([]string, 0, len(props))
+	for name := range props {
+		known = append(known, name)
+	}
+	sort.Strings(known)
+	var list fault.List
+	for i, name := range node.Names {
+		if _, ok := props[name]; ok {
+			continue
+		}
+		hint := "known here: " + strings.Join(known, ", ")
+		if near := nearest(name, known); near != "" {
+			hint = fmt.Sprintf("did you mean %q?", near)
+		}
+		list = append(list, fault.New(fault.Schema, d.KeyPlace(node.Members[i]), "the key %s is not known here; %s", quote(name), hint))
+	}
+	return list
+}
+
+// nearest gives the known name that a slip of the hand away is, or "".
+func nearest(name string, known []string) string {
+	best, distance := "", 3
+	for _, k := range known {
+		if d := levenshtein.ComputeDistance(strings.ToLower(name), k); d < distance && d < len(k) {
+			best, distance = k, d
+		}
+	}
+	return best
+}
+
+func missingKeys(d *source.Document, node *source.Node, value any) fault.List {
+	names, _ := value.([]any)
+	var list fault.List
+	for _, n := range names {
+		if name, _ := n.(string); node.Member(name) == nil {
+			list = append(list, fault.New(fault.Schema, d.Place(node.Pointer), "the key %q is missing here", name))
+		}
+	}
+	return list
+}
+
+// expected names what a type keyword asks for.
+func expected(in map[string]any, value any) string {
+	if list, ok := value.([]any); ok && len(list) == 2 {
+		return "a length (a number in the plan's units, or text such as \"600 mm\")"
+	}
+	switch value {
+	case "object":
+		return "an object in braces"
+	case "array":
+		return "a list in brackets"
+	case "string":
+		return "text in quotes"
+	case "number":
+		return "a number"
+	case "integer":
+		return "a whole number"
+	case "boolean":
+		return "true or false"
+	}
+	return describe(in)
+}
+
+func describe(in map[string]any) string {
+	s, _ := in["description"].(string)
+	return s
+}
+
+func oneOf(value any) string {
+	list, _ := value.([]any)
+	words := make([]string, len(list))
+	for i, v := range list {
+		words[i] = fmt.Sprintf("%q", v)
+	}
+	if len(words) == 1 {
+		return words[0]
+	}
+	return "one of " + strings.Join(words, ", ")
+}
+
+// found names what stands in the text.
+func found(n *source.Node) string {
+	if n == nil {
+		return "this"
+	}
+	switch n.Kind {
+	case '{':
+		return "an object"
+	case '[':
+		return "a list"
+	case '"':
+		return quote(n.Text)
+	case '0':
+		return "the number " + n.Text
+	case 'n':
+		return "null"
+	}
+	return map[bool]string{true: "true", false: "false"}[n.Kind == 't']
+}
+
+// quote writes a text from the file in JSON's quotes, control characters escaped, short enough for a message.
+func quote(s string) string {
+	if r := []rune(s); len(r) > 40 {
+		s = string(r[:40]) + "…"
+	}
+	b, err := json.Marshal(s)
+	if err != nil {
+		return "this text"
+	}
+	return string(b)
+}
