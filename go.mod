@@ -4,11 +4,15 @@ go 1.26.0
 
 require (
 	github.com/agnivade/levenshtein v1.2.1
+	github.com/alecthomas/kong v1.17.0
 	github.com/go-json-experiment/json v1.27.2
+	github.com/mattn/go-isatty v0.0.20
 	github.com/open-policy-agent/opa v1.22.2
 	github.com/peterstace/simplefeatures v0.59.0
+	github.com/rivo/uniseg v0.4.7
 	github.com/santhosh-tekuri/jsonschema/v5 v5.3.1
 	golang.org/x/sync v0.25.0
+	golang.org/x/term v0.46.0
 )
 
 require (

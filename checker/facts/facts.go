@@ -125,6 +125,7 @@ type Piece struct {
 	// StatedWidth and Space are there where the plan gives a width: what it says, and what is free there.
 	StatedWidth *float64 `json:"stated_width,omitempty"`
 	Space       *float64 `json:"space,omitempty"`
+	Excess      *float64 `json:"excess,omitempty"` // by how much the first exceeds the second, at least 0
 	Narrowest   Narrow   `json:"narrowest"`
 	Outline     []Point  `json:"outline"` // anticlockwise, from its lowest leftmost corner
 	Cutouts     []Cutout `json:"cutouts"` // openings wholly inside the piece
@@ -168,6 +169,7 @@ type Leg struct {
 	Y       float64 `json:"y"`     // lowest height at which it is so narrow
 	Height  float64 `json:"height"`
 	Notched bool    `json:"notched"` // the piece goes on over or under the opening
+	Ripped  bool    `json:"ripped"`  // the piece has a long edge sawn over its whole height
 	InView  bool    `json:"in_view"`
 }
 
@@ -196,7 +198,7 @@ type Edge struct {
 	Length float64 `json:"length"`
 	Low    float64 `json:"low"`   // its lowest point above the floor
 	High   float64 `json:"high"`  // its highest
-	Meets  string  `json:"meets"` // "piece", "corner", "open wall", "wall end", "ceiling", "floor", "skirting", "opening", "architrave", "leaf edge", "air"
+	Meets  string  `json:"meets"` // "piece", "corner", "open corner", "open wall", "wall end", "ceiling", "floor", "skirting", "opening", "architrave", "leaf edge", "air"
 	// Other is the piece or opening that it meets.
 	Other string `json:"other,omitempty"`
 	// Cover is "covered" (something stands in front of it), "bare", or "unsaid".
@@ -237,7 +239,9 @@ type Jamb struct {
 	Joint    string  `json:"joint"`
 	Distance float64 `json:"distance"` // from the jamb line to the joint, without sign
 	Where    string  `json:"where"`    // the joint lies "over the opening", "beside it", or "on the line"
-	// HeldBy counts the screws and bead lines in the strip between the joint and the jamb line.
+	// FixingStated says that the plan states what holds both pieces at the joint.
+	FixingStated bool `json:"fixing_stated"`
+	// HeldBy counts the screws, upright beads and zigzags in the strip between the joint and the jamb line.
 	HeldBy int `json:"held_by"`
 }
 

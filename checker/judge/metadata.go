@@ -1,9 +1,11 @@
 package judge
 
 import (
+	"cmp"
 	"encoding/json"
 	"errors"
 	"fmt"
+	"maps"
 	"regexp"
 	"slices"
 	"strings"
@@ -72,7 +74,7 @@ func newRule(m *ast.Module, file string, known limits.Set) (*Rule, error) {
 	if err := r.decode(a); err != nil {
 		return nil, refuse(line, "the METADATA of %s: %v", r.ID, err)
 	}
-	if err := r.checkLimits(m, known); err != nil {
+	if err := cmp.Or(r.checkLimits(m, known), r.checkTexts()); err != nil {
 		return nil, refuse(line, "the METADATA of %s: %v", r.ID, err)
 	}
 	if !slices.ContainsFunc(m.Rules, func(rule *ast.Rule) bool { return rule.Head.Name == "results" || rule.Head.Ref().String() == "results" }) {
@@ -175,7 +177,7 @@ func (r *Rule) checkLimits(m *ast.Module, known limits.Set) error {
 		}
 		delete(used, id)
 	}
-	for id := range used {
+	for _, id := range slices.Sorted(maps.Keys(used)) {
 		return fmt.Errorf("the limit %q is used and not named", id)
 	}
 	return nil

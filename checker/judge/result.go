@@ -10,6 +10,7 @@ import (
 	"strings"
 
 	"trysquare/checker/facts"
+	"trysquare/checker/length"
 )
 
 // Kind is the outcome for one subject, in the words of SARIF 2.1.0.
@@ -27,26 +28,39 @@ const (
 type Result struct {
 	Rule     *Rule
 	Kind     Kind
-	Subject  facts.About
+	Subject  Subject
 	Measured *float64
 	LimitID  string
 	Values   map[string]any // what the rule's texts show besides
 	Missing  string         // for Open: completes "the plan does not say ..."
-	Related  []facts.About
+	Related  []Subject
+}
+
+// Subject is a fact that a result is about.
+type Subject struct {
+	facts.About
+	Piece string // the piece that it is or belongs to, "" where it is none's
+	Order int    // its piece's place in the list of pieces, along the wall; where it is no piece's, its own place in its list
 }
 
 // subjectIndex finds a subject by its kind and id.
-type subjectIndex map[string]map[string]facts.About
+type subjectIndex map[string]map[string]Subject
 
 // subjects gathers every fact that is a subject. A kind is the name of its list
 // in the facts, without the plural.
 func subjects(f *facts.Facts) subjectIndex {
-	index := subjectIndex{}
+	index := subjectIndex{"piece": {}}
+	for _, p := range f.Pieces {
+		index.add("piece", reflect.ValueOf(p)) // first: the others take their order from it
+	}
 	v := reflect.ValueOf(*f)
 	for _, sf := range reflect.VisibleFields(v.Type()) {
 		name, _, _ := strings.Cut(sf.Tag.Get("json"), ",")
 		kind := singular(name)
-		index[kind] = map[string]facts.About{}
+		if kind == "piece" {
+			continue
+		}
+		index[kind] = map[string]Subject{}
 		fv := v.FieldByIndex(sf.Index)
 		switch fv.Kind() {
 		case reflect.Slice:
@@ -65,9 +79,20 @@ func subjects(f *facts.Facts) subjectIndex {
 }
 
 func (x subjectIndex) add(kind string, v reflect.Value) {
-	if s, ok := v.Interface().(interface{ Subject() facts.About }); ok {
-		x[kind][s.Subject().ID] = s.Subject()
+	s, ok := v.Interface().(interface{ Subject() facts.About })
+	if !ok {
+		return
 	}
+	out := Subject{About: s.Subject(), Order: len(x[kind])}
+	if piece := v.FieldByName("Piece"); piece.IsValid() && piece.Kind() == reflect.String {
+		if p, ok := x["piece"][piece.String()]; ok {
+			out.Piece, out.Order = p.ID, p.Order
+		}
+	}
+	if kind == "piece" {
+		out.Piece = out.ID
+	}
+	x[kind][out.ID] = out
 }
 
 func singular(name string) string {
@@ -108,18 +133,21 @@ func (e *Engine) read(r *Rule, value any, index subjectIndex) ([]Result, error) 
 		return []Result{{Rule: r, Kind: NotApplicable}}, nil
 	}
 	out := make([]Result, len(list))
+	seen := map[string]bool{}
 	for i, raw := range list {
-		if out[i], err = r.accept(raw, index); err != nil {
+		if seen[raw.Subject] {
+			return nil, fmt.Errorf("it gives two results for the %s %q", r.Subject, raw.Subject)
+		}
+		seen[raw.Subject] = true
+		if out[i], err = e.accept(r, raw, index); err != nil {
 			return nil, err
 		}
 	}
-	slices.SortFunc(out, func(a, b Result) int {
-		return cmp.Or(cmp.Compare(a.Subject.ID, b.Subject.ID), cmp.Compare(a.LimitID, b.LimitID), cmp.Compare(a.Kind, b.Kind), cmp.Compare(a.Missing, b.Missing), cmp.Compare(fmt.Sprint(a.Values), fmt.Sprint(b.Values)))
-	})
+	slices.SortFunc(out, func(a, b Result) int { return cmp.Compare(a.Subject.ID, b.Subject.ID) })
 	return out, nil
 }
 
-func (r *Rule) accept(raw raw, index subjectIndex) (Result, error) {
+func (e *Engine) accept(r *Rule, raw raw, index subjectIndex) (Result, error) {
 	about, ok := index[r.Subject][raw.Subject]
 	switch {
 	case !ok:
@@ -141,7 +169,22 @@ func (r *Rule) accept(raw raw, index subjectIndex) (Result, error) {
 		}
 		out.Related = append(out.Related, other)
 	}
+	if raw.Kind == Fail || raw.Kind == Review {
+		for _, text := range []string{r.Says, r.Do} {
+			if _, err := out.Fill(text, length.Millimetre, e.LimitValue(raw.Limit)); err != nil {
+				return Result{}, err
+			}
+		}
+	}
 	return out, nil
+}
+
+// LimitValue gives a limit's number, or nil where there is none of that id.
+func (e *Engine) LimitValue(id string) *float64 {
+	if l, ok := e.Limits[id]; ok {
+		return &l.Value
+	}
+	return nil
 }
 
 func parallel() int { return runtime.GOMAXPROCS(0) }

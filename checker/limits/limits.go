@@ -51,10 +51,7 @@ func (b Basis) Text(country string) string {
 		words += " (" + b.Edition + ")"
 	}
 	words += "; " + howRead[b.Read]
-	switch {
-	case len(b.Country) == 0:
-		words += "; guidance, no code"
-	case !slices.Contains(b.Country, country):
+	if len(b.Country) > 0 && !slices.Contains(b.Country, country) {
 		words += "; of " + strings.Join(b.Country, ", ") + ", a pointer here: local code governs"
 	}
 	return words
@@ -63,7 +60,7 @@ func (b Basis) Text(country string) string {
 // Limit is one number.
 type Limit struct {
 	Value float64 `json:"value"`
-	Unit  string  `json:"unit"` // "mm", "ml", "count", "share"
+	Unit  string  `json:"unit"` // "mm", "ml", "count", "h", "share"
 	Means string  `json:"means"`
 	Least float64 `json:"least"` // what a house may set it to
 	Most  float64 `json:"most"`

@@ -72,6 +72,18 @@ func (b *builder) positive(at string, sizes ...size) {
 	}
 }
 
+// leastSize is what panels, pitches and spacings must have at least, in
+// millimetres: less is a slip of the unit, and would come to millions of pieces.
+const leastSize = 5
+
+func (b *builder) notTiny(at string, sizes ...size) {
+	for _, s := range sizes {
+		if s.mm != nil && *s.mm > 0 && *s.mm < leastSize {
+			b.geometry(at+"/"+s.name, "this is under %s; is it in the wrong unit?", b.write(leastSize))
+		}
+	}
+}
+
 // notNegative is positive for sizes that may be 0.
 func (b *builder) notNegative(at string, sizes ...size) {
 	for _, s := range sizes {
@@ -92,6 +104,7 @@ func (b *builder) panel(name string, r rawPanel) {
 	}
 	b.positive(at, sized("width", p.Width), sized("height", p.Height), sized("thickness", p.Thickness))
 	b.positive(at, sized("slats/pitch", p.Pitch), sized("slats/width", p.SlatWidth), sized("backing/thickness", p.Backing))
+	b.notTiny(at, sized("width", p.Width), sized("height", p.Height), sized("slats/pitch", p.Pitch))
 	b.notNegative(at, sized("slats/first", p.First))
 	switch {
 	case p.SlatWidth >= p.Pitch:
@@ -117,8 +130,13 @@ func (b *builder) steps(raw *rawPlan) {
 }
 
 func (b *builder) order(raw *rawPlan) {
-	b.plan.Order = Order{At: "/order", Boards: raw.Order.Boards, Cartridges: raw.Order.Cartridges}
+	b.plan.Order = Order{At: "/order", Boards: map[string]int{}}
+	if n := raw.Order.Cartridges; n != nil {
+		whole := int(*n)
+		b.plan.Order.Cartridges = &whole
+	}
 	for _, name := range slices.Sorted(maps.Keys(raw.Order.Boards)) {
+		b.plan.Order.Boards[name] = int(raw.Order.Boards[name])
 		if b.findPanel(name) == nil {
 			b.reference("/order/boards/"+source.Escape(name), "there is no panel %q in the plan", name)
 		}

@@ -92,8 +92,9 @@ func (b *builder) fix(at string, r *rawFix) *Fix {
 		b.notNegative(f.Adhesive.At, size{"from_edge", f.Adhesive.FromEdge})
 	}
 	if s := r.Screws; s != nil {
-		f.Screws = &Screws{At: at + "/screws", PerEnd: s.PerEnd, RowsApart: optional(s.RowsApart), FromEnd: or(s.FromEnd, DefaultFromEnd), FromEdge: or(s.FromEdge, DefaultFromEdge),
+		f.Screws = &Screws{At: at + "/screws", PerEnd: int(s.PerEnd), RowsApart: optional(s.RowsApart), FromEnd: or(s.FromEnd, DefaultFromEnd), FromEdge: or(s.FromEdge, DefaultFromEdge),
 			OnStuds: s.OnStuds, Length: optional(s.Length), Colour: s.Colour}
+		b.notTiny(f.Screws.At, size{"rows_apart", f.Screws.RowsApart})
 		b.positive(f.Screws.At, size{"rows_apart", f.Screws.RowsApart}, sized("from_end", f.Screws.FromEnd), sized("from_edge", f.Screws.FromEdge), size{"length", f.Screws.Length})
 		if s.Plug != nil {
 			f.Screws.Plug = &Plug{Length: optional(s.Plug.Length), Bit: s.Plug.Bit}

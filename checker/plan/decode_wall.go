@@ -49,6 +49,7 @@ func (b *builder) background(at string, r *rawBackground) *Background {
 		bg.Lining = or(r.Plaster, DefaultPlaster)
 	}
 	b.positive(at, size{"board", optional(r.Board)}, size{"plaster", optional(r.Plaster)}, size{"stud_centres", bg.StudCentres}, size{"stud_width", optional(r.StudWidth)}, size{"batten", optional(r.Batten)})
+	b.notTiny(at, size{"stud_centres", bg.StudCentres})
 	if bg.StudCentres != nil && bg.StudWidth >= *bg.StudCentres {
 		b.geometry(at+"/stud_centres", "studs at these centres would touch")
 	}

@@ -14,6 +14,9 @@ import (
 // mm is a length of the document, in millimetres once it is decoded.
 type mm float64
 
+// count is a whole number; the schema lets it be written 8.0 too.
+type count int
+
 // The raw types mirror the schema, name for name.
 type (
 	rawPlan struct {
@@ -25,8 +28,8 @@ type (
 		Runs   []rawRun            `json:"runs"`
 		Steps  *[]rawStep          `json:"sequence"`
 		Order  struct {
-			Boards     map[string]int `json:"boards"`
-			Cartridges *int           `json:"cartridges"`
+			Boards     map[string]count `json:"boards"`
+			Cartridges *count           `json:"cartridges"`
 		} `json:"order"`
 	}
 	rawJob struct {
@@ -149,7 +152,7 @@ type (
 			Cartridge  *float64 `json:"cartridge"`
 		} `json:"adhesive"`
 		Screws *struct {
-			PerEnd    int    `json:"per_end"`
+			PerEnd    count  `json:"per_end"`
 			RowsApart *mm    `json:"rows_apart"`
 			FromEnd   *mm    `json:"from_end"`
 			FromEdge  *mm    `json:"from_edge"`
@@ -196,9 +199,17 @@ func decodeRaw(d *source.Document) (*rawPlan, error) {
 		*out = mm(v)
 		return nil
 	})
+	counts := json.UnmarshalFromFunc(func(dec *jsontext.Decoder, out *count) error {
+		tok, err := dec.ReadToken()
+		if err != nil {
+			return err
+		}
+		n, err := strconv.ParseFloat(tok.String(), 64)
+		*out = count(n)
+		return err
+	})
 	var raw rawPlan
-	// A count such as 8.0 is whole for the schema; the decoder wants it written whole.
-	if err := json.Unmarshal(d.Bytes, &raw, json.WithUnmarshalers(lengths)); err != nil {
+	if err := json.Unmarshal(d.Bytes, &raw, json.WithUnmarshalers(json.JoinUnmarshalers(lengths, counts))); err != nil {
 		return nil, fault.New(fault.Schema, d.Place(""), "reading the plan: %v", err)
 	}
 	return &raw, bad.Sorted()

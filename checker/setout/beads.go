@@ -13,6 +13,7 @@ type column struct {
 	left, bottom, right, top float64
 	length                   float64   // of all its beads
 	upright                  []float64 // x of the beads that run straight up
+	zigzag                   *span     // between which upright lines the zigzag goes, nil where there is none
 }
 
 // columns cuts a part at the upright line of every corner. Where a part's end
@@ -56,6 +57,7 @@ func (c *column) lay(a *plan.Adhesive) {
 		c.upright = []float64{c.left + from, c.right - from}
 	}
 	if a.Zigzag != nil {
+		c.zigzag = &span{c.left + from, c.right - from}
 		c.length += height / *a.Zigzag * math.Hypot(width, *a.Zigzag)
 	}
 	if a.CentreLine {
@@ -71,16 +73,22 @@ func (p *part) beadFacts(a *plan.Adhesive) *facts.Bead {
 		p.beads[i].lay(a)
 		out.Length += p.beads[i].length
 	}
-	if a.Bead != nil {
-		// A round bead: volume = pi d²/4 times length; a millilitre is 1000 mm³.
-		v := round(math.Pi * *a.Bead * *a.Bead / 4 * out.Length / 1000)
-		out.Volume = &v
-	}
+	out.Volume = rounded(volume(a, out.Length))
 	out.Length = round(out.Length)
 	return out
 }
 
-// holdsBetween counts the screws and upright beads of a part between two upright lines.
+// volume gives the millilitres in a length of round bead, pi d²/4 times the
+// length (a millilitre is 1000 mm³); nil where the bead's diameter is unsaid.
+func volume(a *plan.Adhesive, length float64) *float64 {
+	if a.Bead == nil {
+		return nil
+	}
+	v := math.Pi * *a.Bead * *a.Bead / 4 * length / 1000
+	return &v
+}
+
+// holdsBetween counts the screws, upright beads and zigzags of a part between two upright lines.
 func (p *part) holdsBetween(left, right float64) int {
 	n := 0
 	for _, s := range p.screws {
@@ -94,6 +102,9 @@ func (p *part) holdsBetween(left, right float64) int {
 				n++
 			}
 		}
+		if z := c.zigzag; z != nil && z.left < right-near && z.right > left+near {
+			n++
+		}
 	}
 	return n
 }
@@ -102,7 +113,11 @@ func (p *part) holdsBetween(left, right float64) int {
 func (s *setter) fixings(f *facts.Facts) {
 	for _, p := range s.parts {
 		fix := p.fix()
-		out := facts.Fixing{About: p.about(p.id), Piece: p.id, OnLeaf: p.surface.leaf != nil, Stated: fix != nil,
+		about := p.about(p.id)
+		if fix != nil {
+			about.At = fix.At
+		}
+		out := facts.Fixing{About: about, Piece: p.id, OnLeaf: p.surface.leaf != nil, Stated: fix != nil,
 			PieceSize: facts.Size{Width: round(p.right - p.left), Height: round(p.top - p.bottom)}, Background: backgroundOf(p.surface)}
 		if fix != nil && fix.Adhesive != nil {
 			out.Bead = p.beadFacts(fix.Adhesive)

@@ -158,6 +158,7 @@ func nearestJoint(h hole, side string, pairs []pair) (facts.Jamb, bool) {
 	default:
 		j.Where = "beside it"
 	}
+	j.FixingStated = best.left.fix() != nil && best.right.fix() != nil
 	for _, p := range []*part{best.left, best.right} {
 		j.HeldBy += p.holdsBetween(left, right)
 	}

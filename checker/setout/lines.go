@@ -124,7 +124,7 @@ func (s *setter) headers(f *facts.Facts) {
 				continue
 			}
 			o := h.opening
-			header := facts.Header{About: facts.About{ID: h.id() + " head, run " + l.run.ID, At: o.At, On: l.surface.on}, Opening: h.id(), Run: l.run.ID,
+			header := facts.Header{About: facts.About{ID: h.id() + " head, run " + l.run.ID, At: l.run.At + "/head_drop", On: l.surface.on}, Opening: h.id(), Run: l.run.ID,
 				Drop: rounded(l.run.HeadDrop), LiningStated: o.LiningStated, LiningClad: o.LiningClad,
 				LiningThickness: rounded(o.LiningThickness), ArchitraveStays: o.ArchitraveStays}
 			f.Headers = append(f.Headers, header)

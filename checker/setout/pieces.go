@@ -2,6 +2,7 @@ package setout
 
 import (
 	"math"
+	"slices"
 
 	"trysquare/checker/facts"
 	"trysquare/checker/planar"
@@ -36,21 +37,24 @@ func (p *part) facts() facts.Piece {
 	for _, ring := range p.poly.Holes {
 		out.Cutouts = append(out.Cutouts, facts.Cutout{Outline: points(ring)})
 	}
-	for _, r := range p.rips() {
-		out.Ripped = out.Ripped || r.MadeBy == "rip"
-	}
+	out.Ripped = p.ripped()
 	if p.cell.spec != nil {
 		out.HiddenBy = p.cell.spec.HiddenBy
 	}
 	if p.cell.stated != nil {
 		stated, space := round(*p.cell.stated), round(p.cell.space)
-		out.StatedWidth, out.Space = &stated, &space
+		excess := round(max(0, *p.cell.stated-p.cell.space))
+		out.StatedWidth, out.Space, out.Excess = &stated, &space, &excess
 	}
 	return out
 }
 
 // squareMetres gives square millimetres as square metres, rounded to a square centimetre.
 func squareMetres(mm2 float64) float64 { return math.Round(mm2/100) / 1e4 }
+
+func (p *part) ripped() bool {
+	return slices.ContainsFunc(p.rips(), func(r facts.Rip) bool { return r.MadeBy == "rip" })
+}
 
 func points(ring []planar.Point) []facts.Point {
 	out := make([]facts.Point, len(ring))
@@ -112,7 +116,7 @@ func (p *part) legs(h hole) []facts.Leg {
 			continue
 		}
 		out = append(out, facts.Leg{About: p.about(p.id + " " + side + " of " + h.opening.Name), Piece: p.id, Opening: h.id(), Side: side,
-			Width: round(least.Width), Y: round(least.Y), Height: round(high - low), Notched: p.overlapsX(h), InView: p.inView()})
+			Width: round(least.Width), Y: round(least.Y), Height: round(high - low), Notched: p.overlapsX(h), Ripped: p.ripped(), InView: p.inView()})
 	}
 	return out
 }

@@ -66,45 +66,73 @@ func cutFrom(panel *plan.Panel, blanks []blank, kerf float64) []board {
 	slices.SortStableFunc(blanks, func(a, b blank) int {
 		return cmp.Or(cmp.Compare(b.height, a.height), cmp.Compare(b.right-b.left, a.right-a.left))
 	})
-	var boards []board
+	narrowest, lowest := math.Inf(1), math.Inf(1)
 	for _, b := range blanks {
-		placed := false
-		for i := range boards {
-			if placed = boards[i].take(panel, b, kerf); placed {
-				break
-			}
+		narrowest, lowest = min(narrowest, b.right-b.left), min(lowest, b.height)
+	}
+	var full, begun []board
+	for _, b := range blanks {
+		i := slices.IndexFunc(begun, func(d board) bool { return d.fits(panel, b, kerf) })
+		if i < 0 {
+			begun = append(begun, board{})
+			i = len(begun) - 1
 		}
-		if !placed {
-			fresh := board{}
-			fresh.take(panel, b, kerf)
-			boards = append(boards, fresh)
+		begun[i].take(panel, b, kerf)
+		if begun[i].exhausted(panel, narrowest, lowest) {
+			full = append(full, begun[i]) // not looked at again, or many boards would take the square of the time
+			begun = slices.Delete(begun, i, i+1)
 		}
 	}
-	return boards
+	return append(full, begun...)
 }
 
-// take puts a blank into a board if there is room for it.
-func (d *board) take(panel *plan.Panel, b blank, kerf float64) bool {
-	for i := range d.shelves {
-		if at, ok := d.shelves[i].room(panel, b, kerf); ok && b.height <= d.shelves[i].height+near {
-			d.shelves[i].taken = append(d.shelves[i].taken, at)
+// exhausted says whether not even the least blank could still come from the board.
+func (d board) exhausted(panel *plan.Panel, narrowest, lowest float64) bool {
+	if d.used+lowest <= panel.Height+near {
+		return false
+	}
+	for _, h := range d.shelves {
+		free := panel.Width
+		for _, t := range h.taken {
+			free -= t.right - t.left
+		}
+		if free >= narrowest-near {
+			return false
+		}
+	}
+	return true
+}
+
+// fits says whether there is room for a blank: in a length begun, or in a new one.
+func (d board) fits(panel *plan.Panel, b blank, kerf float64) bool {
+	for _, h := range d.shelves {
+		if _, ok := h.room(panel, b, kerf); ok {
 			return true
 		}
 	}
-	from := d.used
+	return d.used+kerf+b.height <= panel.Height+near
+}
+
+// take puts a blank into a board that it fits, or that is fresh.
+func (d *board) take(panel *plan.Panel, b blank, kerf float64) {
+	for i := range d.shelves {
+		if at, ok := d.shelves[i].room(panel, b, kerf); ok {
+			d.shelves[i].taken = append(d.shelves[i].taken, at)
+			return
+		}
+	}
 	if len(d.shelves) > 0 {
-		from += kerf
+		d.used += kerf
 	}
-	if from+b.height > panel.Height+near {
-		return false
-	}
-	d.used = from + b.height
+	d.used += b.height
 	d.shelves = append(d.shelves, shelf{height: b.height, taken: []span{{b.left, b.right}}})
-	return true
 }
 
 // room finds where in a length a blank can be ripped.
 func (h shelf) room(panel *plan.Panel, b blank, kerf float64) (span, bool) {
+	if b.height > h.height+near {
+		return span{}, false
+	}
 	free := func(at span) bool {
 		if at.left < -near || at.right > panel.Width+near {
 			return false
@@ -131,33 +159,32 @@ func (h shelf) room(panel *plan.Panel, b blank, kerf float64) (span, bool) {
 // adhesive adds up the beads; nil where nothing is glued.
 func (s *setter) adhesive() *facts.Adhesive {
 	out := &facts.Adhesive{About: facts.About{ID: "adhesive", At: s.plan.Order.At + "/cartridges"}, Cartridges: s.plan.Order.Cartridges}
-	volume, glued, alike := 0.0, false, true
-	diameterSaid := true
+	total, glued, thicknessSaid, alike := 0.0, false, true, true
 	for _, p := range s.parts {
 		fix := p.fix()
 		if fix == nil || fix.Adhesive == nil {
 			continue
 		}
 		a := fix.Adhesive
+		if !glued {
+			glued, out.Cartridge = true, a.Cartridge
+		}
+		alike = alike && a.Cartridge != nil && out.Cartridge != nil && *a.Cartridge == *out.Cartridge
 		for _, c := range p.beads {
 			out.Length += c.length
-			if a.Bead != nil {
-				volume += math.Pi * *a.Bead * *a.Bead / 4 * c.length / 1000
+			if v := volume(a, c.length); v != nil {
+				total += *v
+			} else {
+				thicknessSaid = false
 			}
 		}
-		diameterSaid = diameterSaid && a.Bead != nil
-		if !glued {
-			out.Cartridge = a.Cartridge
-		}
-		glued = true
-		alike = alike && a.Cartridge != nil && out.Cartridge != nil && *a.Cartridge == *out.Cartridge
 	}
 	if !glued {
 		return nil
 	}
 	out.Length = round(out.Length)
-	if diameterSaid {
-		out.Volume = rounded(&volume)
+	if thicknessSaid {
+		out.Volume = rounded(&total)
 	}
 	if !alike {
 		out.Cartridge = nil
