@@ -6,13 +6,15 @@ require (
 	github.com/agnivade/levenshtein v1.2.1
 	github.com/alecthomas/kong v1.17.0
 	github.com/go-json-experiment/json v1.27.2
+	github.com/google/go-cmp v0.7.0
 	github.com/mattn/go-isatty v0.0.20
 	github.com/open-policy-agent/opa v1.22.2
 	github.com/peterstace/simplefeatures v0.59.0
 	github.com/rivo/uniseg v0.4.7
+	github.com/rogpeppe/go-internal v1.16.0
 	github.com/santhosh-tekuri/jsonschema/v5 v5.3.1
-	golang.org/x/sync v0.25.0
 	golang.org/x/term v0.46.0
+	pgregory.net/rapid v1.3.0
 )
 
 require (
@@ -37,6 +39,8 @@ require (
 	github.com/yashtewari/glob-intersection v0.2.0 // indirect
 	go.yaml.in/yaml/v3 v3.0.5 // indirect
 	golang.org/x/crypto v0.57.0 // indirect
+	golang.org/x/sync v0.25.0 // indirect
 	golang.org/x/sys v0.50.0 // indirect
+	golang.org/x/tools v0.49.0 // indirect
 	google.golang.org/protobuf v1.36.12 // indirect
 )

@@ -29,8 +29,12 @@ type Checker struct {
 }
 
 // New compiles the rules that ship with the program.
-func New(ctx context.Context, hold report.Hold) (*Checker, error) {
-	return WithRules(ctx, rules.Files, hold)
+func New(hold report.Hold) (*Checker, error) {
+	e, err := judge.LoadPacked(rules.Packed, judge.Options{})
+	if err != nil {
+		return nil, err
+	}
+	return &Checker{Engine: e, Hold: hold}, nil
 }
 
 // WithRules compiles the rules of a file system that is laid out like rules/:

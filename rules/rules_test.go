@@ -16,6 +16,10 @@ import (
 	"github.com/open-policy-agent/opa/v1/cover"
 	"github.com/open-policy-agent/opa/v1/format"
 	"github.com/open-policy-agent/opa/v1/tester"
+
+	"trysquare/checker/judge"
+	"trysquare/checker/limits"
+	"trysquare/rules"
 )
 
 var write = flag.Bool("write", false, "write badly formatted rules anew instead of failing")
@@ -74,6 +78,32 @@ func TestRules(t *testing.T) {
 		if f == nil || f.Coverage < 100 {
 			t.Errorf("%s: not every line is covered by tests: %+v", name, f)
 		}
+	}
+}
+
+// TestPack wants the packed rules to be what these files pack to.
+func TestPack(t *testing.T) {
+	text, err := os.ReadFile(rules.LimitsFile)
+	if err != nil {
+		t.Fatal(err)
+	}
+	set, err := limits.Parse(rules.LimitsFile, text)
+	if err != nil {
+		t.Fatal(err)
+	}
+	want, err := judge.Pack(context.Background(), os.DirFS("."), set)
+	if err != nil {
+		t.Fatal(err)
+	}
+	got, err := os.ReadFile("pack.json")
+	if err == nil && bytes.Equal(got, want) {
+		return
+	}
+	if !*write {
+		t.Fatal("pack.json is not what the rules pack to; run go test ./rules -run TestPack -write")
+	}
+	if err := os.WriteFile("pack.json", want, 0o644); err != nil {
+		t.Fatal(err)
 	}
 }
 

@@ -3,7 +3,6 @@
 package schema
 
 import (
-	"bytes"
 	"embed"
 	"encoding/json"
 	"fmt"
@@ -36,7 +35,7 @@ func Names() []Name { return []Name{Plan, Limits, Metadata, Report} }
 type Schema struct {
 	Text     []byte
 	Compiled *jsonschema.Schema
-	tree     any
+	trees    func() map[string]any // by address (a $ref leads into the schema of a basis); read when a message first quotes one
 }
 
 type once struct {
@@ -66,32 +65,49 @@ func Get(name Name) (*Schema, error) {
 	return o.schema, o.err
 }
 
+// compile compiles a schema as draft 7: to hold a schema of 2020-12 against its
+// metaschema, with its vocabularies, takes twice the time of all the rest of a
+// start-up's schema work. Of what the two drafts read differently these schemas
+// use nothing but the name of $defs; a test compiles them as 2020-12 and compares the verdicts.
 func compile(name Name) (*Schema, error) {
 	text, err := Text(name)
 	if err != nil {
 		return nil, err
 	}
 	c := jsonschema.NewCompiler()
-	c.Draft = jsonschema.Draft2020
-	url := base + string(name) + ".schema.json"
+	c.Draft = jsonschema.Draft7
+	s := &Schema{Text: text}
+	texts := map[string]string{}
 	for _, resource := range []Name{name, basis} {
+		if resource == basis && !strings.Contains(string(text), string(basis)+".schema.json") {
+			continue
+		}
 		text, err := Text(resource)
 		if err != nil {
 			return nil, err
 		}
-		if err := c.AddResource(base+string(resource)+".schema.json", bytes.NewReader(text)); err != nil {
+		url := base + string(resource) + ".schema.json"
+		texts[url] = asDraft7.Replace(string(text))
+		if err := c.AddResource(url, strings.NewReader(texts[url])); err != nil {
 			return nil, fmt.Errorf("reading the schema of a %s: %w", name, err)
 		}
 	}
-	s := &Schema{Text: text}
-	if s.Compiled, err = c.Compile(url); err != nil {
+	if s.Compiled, err = c.Compile(base + string(name) + ".schema.json"); err != nil {
 		return nil, fmt.Errorf("compiling the schema of a %s: %w", name, err)
 	}
-	if err := json.Unmarshal(text, &s.tree); err != nil {
-		return nil, fmt.Errorf("reading the schema of a %s: %w", name, err)
-	}
+	s.trees = sync.OnceValue(func() map[string]any {
+		trees := map[string]any{}
+		for url, text := range texts {
+			var tree any
+			_ = json.Unmarshal([]byte(text), &tree) // it has compiled, so it is JSON
+			trees[url] = tree
+		}
+		return trees
+	})
 	return s, nil
 }
+
+var asDraft7 = strings.NewReplacer("$defs", "definitions", "https://json-schema.org/draft/2020-12/schema", "http://json-schema.org/draft-07/schema#")
 
 // base is a name only (RFC 2606 keeps .invalid free); nothing is fetched from it.
 const base = "https://trysquare.invalid/schema/"
@@ -99,8 +115,8 @@ const base = "https://trysquare.invalid/schema/"
 // Keyword gives the value of the keyword that a validation error names by its
 // absolute location, and the schema object that the keyword stands in.
 func (s *Schema) Keyword(absolute string) (value any, in map[string]any) {
-	_, pointer, _ := strings.Cut(absolute, "#")
-	value = s.tree
+	url, pointer, _ := strings.Cut(absolute, "#")
+	value = s.trees()[url]
 	for _, token := range strings.Split(strings.TrimPrefix(pointer, "/"), "/") {
 		token = strings.ReplaceAll(strings.ReplaceAll(token, "~1", "/"), "~0", "~")
 		obj, ok := value.(map[string]any)

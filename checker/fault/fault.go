@@ -7,6 +7,7 @@ import (
 	"errors"
 	"fmt"
 	"sort"
+	"strconv"
 	"strings"
 )
 
@@ -56,7 +57,8 @@ type Fault struct {
 	Err     error  `json:"-"` // the cause, where there is one
 }
 
-// Error gives the place, the pointer and the message on one line.
+// Error gives the place, the pointer and the message on one line. What cannot
+// be seen is spelled out: a pointer holds names as the file has them.
 func (f *Fault) Error() string {
 	var b strings.Builder
 	b.WriteString(f.Place.String())
@@ -67,6 +69,18 @@ func (f *Fault) Error() string {
 		b.WriteString(": ")
 	}
 	b.WriteString(f.Message)
+	return visible(b.String())
+}
+
+func visible(s string) string {
+	var b strings.Builder
+	for _, r := range s {
+		if q := strconv.QuoteRune(r); !strconv.IsPrint(r) {
+			b.WriteString(q[1 : len(q)-1])
+			continue
+		}
+		b.WriteRune(r)
+	}
 	return b.String()
 }
 

@@ -4,20 +4,23 @@
 package judge
 
 import (
+	"cmp"
 	"context"
 	"errors"
 	"fmt"
 	"io/fs"
 	"path"
+	"runtime"
 	"slices"
 	"strings"
+	"sync"
+	"sync/atomic"
 	"time"
 
 	"github.com/open-policy-agent/opa/v1/ast"
-	"github.com/open-policy-agent/opa/v1/rego"
 	"github.com/open-policy-agent/opa/v1/storage"
 	"github.com/open-policy-agent/opa/v1/storage/inmem"
-	"golang.org/x/sync/errgroup"
+	"github.com/open-policy-agent/opa/v1/topdown"
 
 	"trysquare/checker/facts"
 	"trysquare/checker/fault"
@@ -39,32 +42,48 @@ type Options struct {
 type Engine struct {
 	Rules    []*Rule // by id
 	Limits   limits.Set
-	queries  map[string]rego.PreparedEvalQuery
+	compiler *ast.Compiler
+	store    storage.Store // the limits
 	deadline time.Duration
+	only     []string
 }
 
 // Load parses and compiles the rules below the root of a file system, and what
 // they share. Its errors are faults that name the file and line.
 func Load(ctx context.Context, files fs.FS, set limits.Set, o Options) (*Engine, error) {
-	e := &Engine{Limits: set, queries: map[string]rego.PreparedEvalQuery{}, deadline: o.Deadline}
-	if e.deadline == 0 {
-		e.deadline = DefaultDeadline
-	}
+	e := newEngine(set, o)
 	modules, err := e.parse(files, o.Only)
 	if err != nil {
 		return nil, err
 	}
-	compiler := ast.NewCompiler().WithCapabilities(capabilities()).WithStrict(true).WithSchemas(factsSchema())
-	compiler.Compile(modules)
-	if compiler.Failed() {
-		return nil, compileFaults(compiler.Errors)
+	return e, e.compile(modules, ast.NewCompiler().WithCapabilities(capabilities()).WithStrict(true).WithSchemas(factsSchema()))
+}
+
+func newEngine(set limits.Set, o Options) *Engine {
+	return &Engine{Limits: set, deadline: cmp.Or(o.Deadline, DefaultDeadline), only: o.Only}
+}
+
+// compile compiles the modules and puts the limits where rules look for them.
+func (e *Engine) compile(modules map[string]*ast.Module, c *ast.Compiler) error {
+	for _, id := range e.only {
+		if !slices.ContainsFunc(e.Rules, func(r *Rule) bool { return r.ID == id }) {
+			return fmt.Errorf("there is no rule %q", id)
+		}
 	}
-	values := make(map[string]any, len(set))
-	for id, l := range set {
+	c.Compile(modules)
+	if c.Failed() {
+		return compileFaults(c.Errors)
+	}
+	values := make(map[string]any, len(e.Limits))
+	for id, l := range e.Limits {
 		values[id] = l.Value
 	}
-	return e, e.prepare(ctx, compiler, inmem.NewFromObjectWithOpts(map[string]any{"limits": values}, inmem.OptReturnASTValuesOnRead(true)))
+	e.compiler = c
+	e.store = inmem.NewFromObjectWithOpts(map[string]any{"limits": values}, inmem.OptReturnASTValuesOnRead(true), inmem.OptRoundTripOnWrite(false))
+	return nil
 }
+
+func byID(a, b *Rule) int { return strings.Compare(a.ID, b.ID) }
 
 // parse reads every rule and the modules that rules share, leaving tests out.
 func (e *Engine) parse(files fs.FS, only []string) (map[string]*ast.Module, error) {
@@ -99,7 +118,7 @@ func (e *Engine) parse(files fs.FS, only []string) (map[string]*ast.Module, erro
 		}
 		return nil
 	})
-	slices.SortFunc(e.Rules, func(a, b *Rule) int { return strings.Compare(a.ID, b.ID) })
+	slices.SortFunc(e.Rules, byID)
 	return modules, err
 }
 
@@ -130,23 +149,11 @@ func compileFaults(errs ast.Errors) error {
 		if err.Details != nil {
 			f.Message += "; " + strings.Join(err.Details.Lines(), " ")
 		}
+		words := slices.DeleteFunc(strings.Fields(f.Message), func(w string) bool { return strings.Trim(w, "^") == "" })
+		f.Message = strings.Join(words, " ") // one line, in which a caret would point at nothing
 		list = append(list, f)
 	}
 	return list.Sorted()
-}
-
-func (e *Engine) prepare(ctx context.Context, c *ast.Compiler, store storage.Store) error {
-	for _, r := range e.Rules {
-		q, err := rego.New(
-			rego.ParsedQuery(ast.NewBody(ast.NewExpr(ast.NewTerm(r.pkg.Path.Append(ast.StringTerm("results")))))),
-			rego.Compiler(c), rego.Store(store), rego.StrictBuiltinErrors(true), rego.Capabilities(capabilities()),
-		).PrepareForEval(ctx)
-		if err != nil {
-			return fmt.Errorf("preparing the rule %s: %w", r.ID, err)
-		}
-		e.queries[r.ID] = q
-	}
-	return nil
 }
 
 // Judge runs every rule on the facts, side by side. Results come sorted by
@@ -158,21 +165,29 @@ func (e *Engine) Judge(ctx context.Context, f *facts.Facts) ([]Result, fault.Lis
 		return nil, nil, fmt.Errorf("giving the facts to the rules: %w", err)
 	}
 	index := subjects(f)
+	txn, err := e.store.NewTransaction(ctx)
+	if err != nil {
+		return nil, nil, fmt.Errorf("giving the limits to the rules: %w", err)
+	}
+	defer e.store.Abort(ctx, txn)
 	results := make([][]Result, len(e.Rules))
 	faults := make([]*fault.Fault, len(e.Rules))
-	var g errgroup.Group
-	g.SetLimit(parallel())
-	for i, r := range e.Rules {
-		g.Go(func() error {
-			got, err := e.judgeOne(ctx, r, input.Value, index)
-			if err != nil {
-				faults[i] = fault.New(fault.Engine, fault.Place{File: r.File}, "the rule %s did not run to its end: %v", r.ID, err)
+	var next atomic.Int64
+	var workers sync.WaitGroup
+	for range runtime.GOMAXPROCS(0) {
+		// A worker takes rule after rule: a goroutine a rule would grow its stack anew each time.
+		workers.Go(func() {
+			for i := int(next.Add(1)) - 1; i < len(e.Rules); i = int(next.Add(1)) - 1 {
+				r := e.Rules[i]
+				got, err := e.judgeOne(ctx, r, input, txn, index)
+				if err != nil {
+					faults[i] = fault.New(fault.Engine, fault.Place{File: r.File}, "the rule %s did not run to its end: %v", r.ID, err)
+				}
+				results[i] = got
 			}
-			results[i] = got
-			return nil
 		})
 	}
-	_ = g.Wait()
+	workers.Wait()
 	if err := ctx.Err(); err != nil {
 		return nil, nil, fmt.Errorf("judging: %w", err)
 	}
@@ -185,18 +200,24 @@ func (e *Engine) Judge(ctx context.Context, f *facts.Facts) ([]Result, fault.Lis
 	return slices.Concat(results...), list, nil
 }
 
-func (e *Engine) judgeOne(ctx context.Context, r *Rule, input ast.Value, index subjectIndex) ([]Result, error) {
-	ctx, cancel := context.WithTimeout(ctx, e.deadline)
-	defer cancel()
-	set, err := e.queries[r.ID].Eval(ctx, rego.EvalParsedInput(input))
-	if err != nil {
-		if errors.Is(ctx.Err(), context.DeadlineExceeded) {
-			return nil, fmt.Errorf("it ran out of its %v", e.deadline)
-		}
+// found is the variable that a rule's results are bound to.
+var found = ast.VarTerm("found")
+
+func (e *Engine) judgeOne(ctx context.Context, r *Rule, input *ast.Term, txn storage.Transaction, index subjectIndex) ([]Result, error) {
+	ctx, done := context.WithTimeout(ctx, e.deadline)
+	defer done()
+	cancel := topdown.NewCancel()
+	defer context.AfterFunc(ctx, cancel.Cancel)()
+	query := ast.NewBody(ast.Equality.Expr(found, ast.NewTerm(r.pkg.Path.Append(ast.StringTerm("results")))))
+	answers, err := topdown.NewQuery(query).WithCompiler(e.compiler).WithStore(e.store).WithTransaction(txn).
+		WithInput(input).WithCancel(cancel).WithStrictBuiltinErrors(true).Run(ctx)
+	switch {
+	case errors.Is(ctx.Err(), context.DeadlineExceeded):
+		return nil, fmt.Errorf("it ran out of its %v", e.deadline)
+	case err != nil:
 		return nil, err
-	}
-	if len(set) != 1 || len(set[0].Expressions) != 1 {
+	case len(answers) != 1:
 		return nil, errors.New("it gave no set of results")
 	}
-	return e.read(r, set[0].Expressions[0].Value, index)
+	return e.read(r, answers[0][found.Value.(ast.Var)].Value, index)
 }

@@ -71,7 +71,7 @@ func newRule(m *ast.Module, file string, known limits.Set) (*Rule, error) {
 		return nil, refuse(m.Package.Location.Row, "the rule %s has no METADATA comment in front of its package", r.ID)
 	}
 	line := a.Location.Row
-	if err := r.decode(a); err != nil {
+	if err := r.decode(m, a); err != nil {
 		return nil, refuse(line, "the METADATA of %s: %v", r.ID, err)
 	}
 	if err := cmp.Or(r.checkLimits(m, known), r.checkTexts()); err != nil {
@@ -92,8 +92,13 @@ func packageAnnotation(m *ast.Module) *ast.Annotations {
 	return nil
 }
 
+// rootKey is a line with a name at the outermost level of a METADATA comment; the parser drops names that it does not know.
+var rootKey = regexp.MustCompile(`^ ?["']?([^\s"'#:-][^"':]*)["']?:`)
+
+var rootKeys = []string{"scope", "title", "description", "custom"}
+
 // decode validates an annotation by its schema and keeps it.
-func (r *Rule) decode(a *ast.Annotations) error {
+func (r *Rule) decode(m *ast.Module, a *ast.Annotations) error {
 	doc := map[string]any{"custom": map[string]any(a.Custom)}
 	if a.Title != "" {
 		doc["title"] = a.Title
@@ -101,12 +106,10 @@ func (r *Rule) decode(a *ast.Annotations) error {
 	if a.Description != "" {
 		doc["description"] = a.Description
 	}
-	for name, set := range map[string]bool{
-		"authors": len(a.Authors) > 0, "organizations": len(a.Organizations) > 0, "related_resources": len(a.RelatedResources) > 0,
-		"schemas": len(a.Schemas) > 0, "entrypoint": a.Entrypoint,
-	} {
-		if set {
-			doc[name] = true // the schema refuses it by name
+	for _, c := range m.Comments {
+		key := rootKey.FindSubmatch(c.Text)
+		if row := c.Location.Row; key != nil && row > a.Location.Row && row <= a.EndLoc().Row && !slices.Contains(rootKeys, string(key[1])) {
+			doc[string(key[1])] = true // the schema refuses it by name
 		}
 	}
 	text, err := json.Marshal(doc)

@@ -2,12 +2,13 @@ package judge
 
 import (
 	"cmp"
-	"encoding/json"
+	"errors"
 	"fmt"
 	"reflect"
-	"runtime"
 	"slices"
 	"strings"
+
+	"github.com/open-policy-agent/opa/v1/ast"
 
 	"trysquare/checker/facts"
 	"trysquare/checker/length"
@@ -107,44 +108,141 @@ func singular(name string) string {
 
 // raw is a result as a rule gives it.
 type raw struct {
-	Kind     Kind           `json:"kind"`
-	Subject  string         `json:"subject"`
-	Measured *float64       `json:"measured"`
-	Limit    string         `json:"limit"`
-	Values   map[string]any `json:"values"`
-	Missing  string         `json:"missing"`
-	Related  []string       `json:"related"` // ids of pieces
+	Kind     Kind
+	Subject  string
+	Measured *float64
+	Limit    string
+	Values   map[string]any
+	Missing  string
+	Related  []string // ids of pieces
 }
 
 // read turns a rule's results into Results and holds them to the contract: a
 // result that breaks it is a fault of the rule.
-func (e *Engine) read(r *Rule, value any, index subjectIndex) ([]Result, error) {
-	text, err := json.Marshal(value)
-	if err != nil {
-		return nil, fmt.Errorf("reading its results: %w", err)
+func (e *Engine) read(r *Rule, value ast.Value, index subjectIndex) ([]Result, error) {
+	set, ok := value.(ast.Set)
+	if !ok {
+		return nil, errors.New("its results are no set")
 	}
-	dec := json.NewDecoder(strings.NewReader(string(text)))
-	dec.DisallowUnknownFields()
-	var list []raw
-	if err := dec.Decode(&list); err != nil {
-		return nil, fmt.Errorf("its results break the contract: %w", err)
-	}
-	if len(list) == 0 {
+	if set.Len() == 0 {
 		return []Result{{Rule: r, Kind: NotApplicable}}, nil
 	}
-	out := make([]Result, len(list))
 	seen := map[string]bool{}
-	for i, raw := range list {
+	out := make([]Result, 0, set.Len())
+	for _, t := range set.Slice() {
+		raw, err := readOne(t)
+		if err != nil {
+			return nil, fmt.Errorf("its results break the contract: %w", err)
+		}
 		if seen[raw.Subject] {
 			return nil, fmt.Errorf("it gives two results for the %s %q", r.Subject, raw.Subject)
 		}
 		seen[raw.Subject] = true
-		if out[i], err = e.accept(r, raw, index); err != nil {
+		result, err := e.accept(r, raw, index)
+		if err != nil {
 			return nil, err
 		}
+		out = append(out, result)
 	}
 	slices.SortFunc(out, func(a, b Result) int { return cmp.Compare(a.Subject.ID, b.Subject.ID) })
 	return out, nil
+}
+
+// readOne reads a result straight from the engine's value.
+func readOne(t *ast.Term) (raw, error) {
+	var out raw
+	obj, ok := t.Value.(ast.Object)
+	if !ok {
+		return out, errors.New("a result is no object")
+	}
+	err := obj.Iter(func(k, v *ast.Term) error {
+		name, _ := k.Value.(ast.String)
+		var err error
+		switch name {
+		case "kind":
+			out.Kind = Kind(text(v, &err))
+		case "subject":
+			out.Subject = text(v, &err)
+		case "limit":
+			out.Limit = text(v, &err)
+		case "missing":
+			out.Missing = text(v, &err)
+		case "measured":
+			n, ok := v.Value.(ast.Number)
+			f, isFloat := n.Float64()
+			if !ok || !isFloat {
+				return fmt.Errorf("measured is no number")
+			}
+			out.Measured = &f
+		case "values":
+			out.Values, err = values(v)
+		case "related":
+			err = each(v, func(item *ast.Term) error {
+				var err error
+				out.Related = append(out.Related, text(item, &err))
+				return err
+			})
+		default:
+			return fmt.Errorf("a result has no %v", k)
+		}
+		if err != nil {
+			return fmt.Errorf("%s: %w", name, err)
+		}
+		return nil
+	})
+	return out, err
+}
+
+func text(t *ast.Term, err *error) string {
+	s, ok := t.Value.(ast.String)
+	if !ok {
+		*err = fmt.Errorf("%v is no text", t)
+	}
+	return string(s)
+}
+
+func each(t *ast.Term, do func(*ast.Term) error) error {
+	list, ok := t.Value.(*ast.Array)
+	if !ok {
+		return fmt.Errorf("%v is no list", t)
+	}
+	return list.Iter(do)
+}
+
+// values reads what a rule's texts show: numbers, texts, and lists of texts.
+func values(t *ast.Term) (map[string]any, error) {
+	obj, ok := t.Value.(ast.Object)
+	if !ok {
+		return nil, fmt.Errorf("%v is no object", t)
+	}
+	out := make(map[string]any, obj.Len())
+	return out, obj.Iter(func(k, v *ast.Term) error {
+		name, _ := k.Value.(ast.String)
+		switch got := v.Value.(type) {
+		case ast.String:
+			out[string(name)] = string(got)
+		case ast.Number:
+			f, ok := got.Float64()
+			if !ok {
+				return fmt.Errorf("%s: %v is out of range", name, v)
+			}
+			out[string(name)] = f
+		case *ast.Array:
+			words := []string{}
+			err := each(v, func(item *ast.Term) error {
+				var err error
+				words = append(words, text(item, &err))
+				return err
+			})
+			if err != nil {
+				return fmt.Errorf("%s: %w", name, err)
+			}
+			out[string(name)] = words
+		default:
+			return fmt.Errorf("%s: %v is neither a number, a text nor a list of texts", name, v)
+		}
+		return nil
+	})
 }
 
 func (e *Engine) accept(r *Rule, raw raw, index subjectIndex) (Result, error) {
@@ -186,5 +284,3 @@ func (e *Engine) LimitValue(id string) *float64 {
 	}
 	return nil
 }
-
-func parallel() int { return runtime.GOMAXPROCS(0) }

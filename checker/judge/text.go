@@ -50,12 +50,8 @@ func (r Result) Fill(text string, unit length.Unit, limit *float64) (string, err
 			return Write(v, m[2], unit)
 		case string:
 			return v
-		case []any:
-			words := make([]string, len(v))
-			for i, w := range v {
-				words[i] = fmt.Sprint(w)
-			}
-			return strings.Join(words, ", ")
+		case []string:
+			return strings.Join(v, ", ")
 		}
 		missing = fmt.Errorf("the text wants %s, which the result does not bring", word)
 		return word

@@ -39,18 +39,18 @@ func Parse(s string) (float64, error) {
 	if len(fields) > 0 && strings.HasPrefix(fields[0], "-") {
 		sign, fields[0] = -1, fields[0][1:]
 	}
-	total, pending, seen, wholes := 0.0, 0.0, 0, 0
-	for _, f := range fields {
+	total, pending, seen, wholes, unit := 0.0, 0.0, 0, 0, ""
+	for i, f := range fields {
 		if factor, ok := inMM[f]; ok {
-			if seen == 0 {
+			if seen == 0 || wholes > 0 && (unit != "ft" || f != "in") {
 				return 0, bad(s)
 			}
 			total += pending * factor
-			pending, seen, wholes = 0, 0, wholes+1
+			pending, seen, wholes, unit = 0, 0, wholes+1, f
 			continue
 		}
 		v, err := number(f)
-		if err != nil || seen == 2 {
+		if err != nil || seen == 2 || seen == 1 && (!strings.Contains(f, "/") || strings.ContainsAny(fields[i-1], "./")) {
 			return 0, bad(s)
 		}
 		pending += v

@@ -95,6 +95,7 @@ func (b *builder) notNegative(at string, sizes ...size) {
 
 func (b *builder) panel(name string, r rawPanel) {
 	at := "/panels/" + source.Escape(name)
+	before := len(b.faults)
 	p := &Panel{At: at, Name: name, Width: float64(r.Width), Height: float64(r.Height), Thickness: float64(r.Thickness), Mass: r.Mass,
 		Pitch: float64(r.Slats.Pitch), SlatWidth: float64(r.Slats.Width), First: float64(r.Slats.First), Backing: float64(r.Backing.Thickness),
 		LeftEdge: "square", RightEdge: "square"}
@@ -107,6 +108,7 @@ func (b *builder) panel(name string, r rawPanel) {
 	b.notTiny(at, sized("width", p.Width), sized("height", p.Height), sized("slats/pitch", p.Pitch))
 	b.notNegative(at, sized("slats/first", p.First))
 	switch {
+	case len(b.faults) > before: // sizes that are wrong by themselves are not compared
 	case p.SlatWidth >= p.Pitch:
 		b.geometry(at+"/slats/width", "a slat must be narrower than the pitch, or there is no space between slats")
 	case p.First >= p.Pitch:
@@ -138,7 +140,8 @@ func (b *builder) order(raw *rawPlan) {
 	for _, name := range slices.Sorted(maps.Keys(raw.Order.Boards)) {
 		b.plan.Order.Boards[name] = int(raw.Order.Boards[name])
 		if b.findPanel(name) == nil {
-			b.reference("/order/boards/"+source.Escape(name), "there is no panel %q in the plan", name)
+			at := b.doc.At("/order/boards/" + source.Escape(name)) // what is wrong is the name, not the number behind it
+			b.faults = append(b.faults, fault.New(fault.Reference, b.doc.KeyPlace(at), "there is no panel %q in the plan", name))
 		}
 	}
 }
@@ -161,7 +164,7 @@ func (b *builder) uniqueIDs() {
 			b.reference(at+"/id", "%s %q stands here a second time; the first is in line %d", kind, id, b.doc.Place(first).Start.Line)
 			return
 		}
-		seen[kind+id] = at
+		seen[kind+id] = at + "/id"
 	}
 	for _, r := range b.plan.Runs {
 		once("the run", r.ID, r.At)

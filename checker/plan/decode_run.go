@@ -32,7 +32,7 @@ func (b *builder) run(at string, r *rawRun) {
 		piece := Piece{At: pat, ID: p.ID, Width: optional(p.Width), Cut: p.Cut, Gap: optional(p.Gap), HiddenBy: p.HiddenBy, Fix: b.fix(pat+"/fix", p.Fix)}
 		b.positive(pat, size{"width", piece.Width})
 		b.notNegative(pat, size{"gap", piece.Gap})
-		if piece.Width != nil && run.Panel != nil && *piece.Width > run.Panel.Width+tolerance {
+		if piece.Width != nil && run.Panel != nil && run.Panel.Width > 0 && *piece.Width > run.Panel.Width+tolerance {
 			b.geometry(pat+"/width", "a piece cannot be wider than its panel, which covers %s", b.write(run.Panel.Width))
 		}
 		run.Pieces = append(run.Pieces, piece)
@@ -52,7 +52,7 @@ func (b *builder) surface(run *Run) {
 		b.reference(run.At+"/on", "there is no wall %q in the plan", parts[0])
 		return
 	}
-	width, room := run.Wall.Width, run.Wall.Height-run.Wall.SkirtingHeight
+	width, room, what := run.Wall.Width, run.Wall.Height-run.Wall.SkirtingHeight, "wall"
 	switch {
 	case len(parts) == 1:
 	case len(parts) == 3 && parts[2] == "leaf":
@@ -65,16 +65,19 @@ func (b *builder) surface(run *Run) {
 			b.reference(run.At+"/on", "the wall %q has no opening %q with a leaf", parts[0], parts[1])
 			return
 		}
-		width, room = run.Leaf.Width, run.Leaf.Height
+		width, room, what = run.Leaf.Width, run.Leaf.Height, "leaf"
 	default:
 		b.reference(run.At+"/on", "a run stands on a wall (\"%s\") or on a leaf (\"%s/OPENING/leaf\")", parts[0], parts[0])
 		return
 	}
+	if width <= 0 || room <= 0 || run.Panel != nil && run.Panel.Width <= 0 {
+		return // said already, at the size itself
+	}
 	if run.Start >= width {
-		b.geometry(run.At+"/start", "the run would start %s from an end of something %s wide", b.write(run.Start), b.write(width))
+		b.geometry(run.At+"/start", "the run would start %s from the end of the %s, which is only %s wide", b.write(run.Start), what, b.write(width))
 	}
 	if run.Panel != nil && run.Start <= -run.Panel.Width {
-		b.geometry(run.At+"/start", "the first panel would lie wholly outside; start less than one panel's width before the end")
+		b.geometry(run.At+"/start", "the first panel would lie wholly outside the %s; start less than %s before its end", what, b.write(run.Panel.Width))
 	}
 	if run.Base+run.ClearTop >= room {
 		b.geometry(run.At, "nothing is left between the run's base and its clear top")

@@ -15,8 +15,9 @@ func (b *builder) wall(name string, r rawWall) {
 		SkirtingHeight: float64(r.Skirting.Height), SkirtingThickness: float64(r.Skirting.Thickness)}
 	b.positive(at, sized("width", w.Width), sized("height", w.Height))
 	b.notNegative(at, sized("skirting/height", w.SkirtingHeight), sized("skirting/thickness", w.SkirtingThickness))
-	if w.SkirtingHeight >= w.Height {
-		b.geometry(at+"/skirting/height", "the skirting is as high as the wall")
+	sound := w.Width > 0 && w.Height > 0 // nothing is compared with a size that is wrong by itself
+	if sound && w.SkirtingHeight >= w.Height {
+		b.geometry(at+"/skirting/height", "the skirting must be lower than the wall, which is %s high", b.write(w.Height))
 	}
 	if r.Background != nil {
 		w.Background = b.background(at+"/background", r.Background)
@@ -31,8 +32,8 @@ func (b *builder) wall(name string, r rawWall) {
 			sat := fmt.Sprintf("%s/services/%d", at, i)
 			w.Services = append(w.Services, Service{At: sat, ID: s.ID, Kind: s.Kind, X: float64(s.X), Y: float64(s.Y), Width: float64(s.Width), Height: float64(s.Height)})
 			b.positive(sat, sized("width", float64(s.Width)), sized("height", float64(s.Height)))
-			if s.X < 0 || float64(s.X+s.Width) > w.Width || s.Y < 0 || float64(s.Y+s.Height) > w.Height {
-				b.geometry(sat, "the accessory %q lies outside its wall", s.ID)
+			if sound && (s.X < 0 || float64(s.X+s.Width) > w.Width+tolerance || s.Y < 0 || float64(s.Y+s.Height) > w.Height+tolerance) {
+				b.geometry(sat, "the accessory %q reaches outside its wall, which is %s wide and %s high", s.ID, b.write(w.Width), b.write(w.Height))
 			}
 		}
 	}
@@ -50,8 +51,8 @@ func (b *builder) background(at string, r *rawBackground) *Background {
 	}
 	b.positive(at, size{"board", optional(r.Board)}, size{"plaster", optional(r.Plaster)}, size{"stud_centres", bg.StudCentres}, size{"stud_width", optional(r.StudWidth)}, size{"batten", optional(r.Batten)})
 	b.notTiny(at, size{"stud_centres", bg.StudCentres})
-	if bg.StudCentres != nil && bg.StudWidth >= *bg.StudCentres {
-		b.geometry(at+"/stud_centres", "studs at these centres would touch")
+	if c := bg.StudCentres; c != nil && *c >= leastSize && bg.StudWidth >= *c {
+		b.geometry(at+"/stud_centres", "studs at these centres would touch: each is %s wide", b.write(bg.StudWidth))
 	}
 	return bg
 }
@@ -64,9 +65,12 @@ func (b *builder) opening(w *Wall, name string, r rawOpening) {
 		o.LiningStated, o.LiningClad, o.LiningThickness = true, r.Lining.Clad, optional(r.Lining.Thickness)
 		b.positive(at+"/lining", size{"thickness", o.LiningThickness})
 	}
+	before := len(b.faults)
 	b.positive(at, sized("width", o.Width), sized("head", o.Head))
 	b.notNegative(at, sized("sill", o.Sill), sized("frame/architrave/width", o.ArchitraveWidth))
+	sound := len(b.faults) == before && w.Width > 0 && w.Height > 0
 	switch {
+	case !sound: // said already, at the size itself
 	case o.Sill >= o.Head:
 		b.geometry(at+"/sill", "the sill must be below the head")
 	case o.X < 0 || o.Right() > w.Width+tolerance || o.Head > w.Height+tolerance:
@@ -78,12 +82,15 @@ func (b *builder) opening(w *Wall, name string, r rawOpening) {
 	}
 	l := &Leaf{At: at + "/leaf", Opening: o, Width: float64(r.Leaf.Width), Height: float64(r.Leaf.Height), Thickness: float64(r.Leaf.Thickness), FireRating: r.Leaf.FireRating}
 	l.SideGap = or(r.Leaf.SideGap, (o.Width-l.Width)/2)
-	l.FloorGap = or(r.Leaf.FloorGap, max(0, o.Head-l.SideGap-l.Height))
+	l.FloorGap = or(r.Leaf.FloorGap, max(o.Sill, o.Head-l.SideGap-l.Height))
+	before = len(b.faults)
 	b.positive(l.At, sized("width", l.Width), sized("height", l.Height), sized("thickness", l.Thickness))
 	b.notNegative(l.At, size{"side_gap", optional(r.Leaf.SideGap)}, size{"floor_gap", optional(r.Leaf.FloorGap)})
-	if l.Width > o.Width+tolerance || l.Height > o.Head-o.Sill+tolerance {
+	if !sound || len(b.faults) > before || o.Sill >= o.Head {
+		// said already
+	} else if l.Width > o.Width+tolerance || l.Height > o.Head-o.Sill+tolerance {
 		b.geometry(l.At, "the leaf is larger than its opening, which is %s wide and %s high", b.write(o.Width), b.write(o.Head-o.Sill))
-	} else if l.SideGap+l.Width > o.Width+tolerance || l.FloorGap+l.Height > o.Head+tolerance {
+	} else if l.SideGap+l.Width > o.Width+tolerance || l.FloorGap+l.Height > o.Head+tolerance || l.FloorGap < o.Sill-tolerance {
 		b.geometry(l.At, "with these gaps the leaf reaches outside its opening")
 	}
 	o.Leaf = l

@@ -1,6 +1,8 @@
 package plan
 
 import (
+	"fmt"
+	"math"
 	"strconv"
 
 	"github.com/go-json-experiment/json"
@@ -13,6 +15,10 @@ import (
 
 // mm is a length of the document, in millimetres once it is decoded.
 type mm float64
+
+// longest is what the schema lets a bare number come to: a million inches. The
+// schema cannot hold a text against it, and a board a light-year wide has too many slats to count.
+const longest = 25_400_000
 
 // count is a whole number; the schema lets it be written 8.0 too.
 type count int
@@ -193,6 +199,9 @@ func decodeRaw(d *source.Document) (*rawPlan, error) {
 			return err
 		}
 		v, err := length.Parse(tok.String())
+		if err == nil && math.Abs(v) > longest {
+			err = fmt.Errorf("%q is too large; the most is 1000000 in (25.4 km)", tok.String())
+		}
 		if err != nil {
 			bad = append(bad, fault.New(fault.Schema, d.Place(string(dec.StackPointer())), "%v", err))
 		}

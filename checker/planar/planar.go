@@ -15,9 +15,12 @@ import (
 	"github.com/peterstace/simplefeatures/geom"
 )
 
-// grain is the step that overlay results are rounded to: far below what a saw
-// or a tape knows, far above the noise of the arithmetic.
+// grain is the step that corners are rounded to before an overlay and after it:
+// far below what a saw or a tape knows, far above the noise of the arithmetic.
+// Before it, or two sides that only noise holds apart would leave a sliver.
 const grain = 1e-6
+
+func rounded(v float64) float64 { return math.Round(v/grain) * grain }
 
 // Point is a point.
 type Point struct{ X, Y float64 }
@@ -83,7 +86,9 @@ func (p Polygon) Minus(others ...Polygon) ([]Polygon, error) {
 	var out []Polygon
 	for _, g := range rest.Dump() {
 		if poly, ok := g.AsPolygon(); ok && !poly.IsEmpty() {
-			out = append(out, fromGeom(poly))
+			if q := fromGeom(poly); len(q.Outer) > 0 { // thinner than the grain: nothing is left
+				out = append(out, q)
+			}
 		}
 	}
 	slices.SortFunc(out, func(a, b Polygon) int {
@@ -99,9 +104,9 @@ func toGeom(p Polygon) geom.Geometry {
 	for _, ring := range p.rings() {
 		flat := make([]float64, 0, 2*len(ring)+2)
 		for _, q := range ring {
-			flat = append(flat, q.X, q.Y)
+			flat = append(flat, rounded(q.X), rounded(q.Y))
 		}
-		rings = append(rings, append(flat, ring[0].X, ring[0].Y))
+		rings = append(rings, append(flat, flat[0], flat[1]))
 	}
 	return geom.NewPolygonXY(rings...).AsGeometry()
 }
@@ -110,19 +115,22 @@ func fromGeom(g geom.Polygon) Polygon {
 	g = g.ForceCCW()
 	p := Polygon{Outer: ringOf(g.ExteriorRing())}
 	for i := range g.NumInteriorRings() {
-		p.Holes = append(p.Holes, ringOf(g.InteriorRingN(i)))
+		if hole := ringOf(g.InteriorRingN(i)); len(hole) > 0 {
+			p.Holes = append(p.Holes, hole)
+		}
 	}
 	slices.SortFunc(p.Holes, func(a, b []Point) int { return cmp.Or(cmp.Compare(a[0].X, b[0].X), cmp.Compare(a[0].Y, b[0].Y)) })
 	return p
 }
 
-// ringOf rounds a ring, drops corners on straight lines and turns it to start at its lowest leftmost corner.
+// ringOf rounds a ring, drops corners on straight lines and turns it to start at its lowest leftmost corner. A ring
+// that encloses nothing after that has no corners.
 func ringOf(ls geom.LineString) []Point {
 	seq := ls.Coordinates()
 	var ring []Point
 	for i := range seq.Length() - 1 {
 		xy := seq.GetXY(i)
-		q := Point{math.Round(xy.X/grain) * grain, math.Round(xy.Y/grain) * grain}
+		q := Point{rounded(xy.X), rounded(xy.Y)}
 		if len(ring) == 0 || ring[len(ring)-1] != q {
 			ring = append(ring, q)
 		}
@@ -134,6 +142,9 @@ func ringOf(ls geom.LineString) []Point {
 		if math.Abs(cross) > grain*math.Hypot(b.X-a.X, b.Y-a.Y) {
 			out = append(out, q)
 		}
+	}
+	if len(out) < 3 {
+		return nil
 	}
 	first := 0
 	for i, q := range out {
@@ -195,19 +206,20 @@ func (p Polygon) Trapezoids() []Trapezoid {
 	}
 	slices.Sort(heights)
 	heights = slices.Compact(heights)
+	sides := p.Sides()
 	var out []Trapezoid
 	for i := 1; i < len(heights); i++ {
-		out = append(out, p.level(heights[i-1], heights[i])...)
+		out = append(out, level(sides, heights[i-1], heights[i])...)
 	}
 	return out
 }
 
 // level gives the trapezoids between two neighbouring heights. No side ends
 // between them, so the sides that cross keep their order.
-func (p Polygon) level(bottom, top float64) []Trapezoid {
+func level(sides []Side, bottom, top float64) []Trapezoid {
 	type crossing struct{ low, high float64 }
 	var xs []crossing
-	for _, s := range p.Sides() {
+	for _, s := range sides {
 		a, b := s.From, s.To
 		if a.Y > b.Y {
 			a, b = b, a

@@ -57,7 +57,9 @@ func (t *printer) line(text string) { t.b.WriteString(strings.TrimRight(text, " 
 
 func (t *printer) title(p Plan) {
 	if p.Title != "" {
-		t.line(t.paint("1", Plain(p.Title)))
+		for _, l := range wrap(Plain(p.Title), t.style.Width) {
+			t.line(t.paint("1", l))
+		}
 	}
 	var about []string
 	for _, part := range []string{p.File, p.Room, p.Date} {
@@ -68,7 +70,7 @@ func (t *printer) title(p Plan) {
 	if p.PreparedBy != "" {
 		about = append(about, "by "+Plain(p.PreparedBy))
 	}
-	t.line(t.paint("2", strings.Join(about, " · ")))
+	t.dim("", strings.Join(about, " · "))
 }
 
 // entry is one finding as it is printed: results of one rule on one surface
@@ -84,13 +86,8 @@ type entry struct {
 
 // add takes another result into the entry.
 func (e *entry) add(r Result) {
-	subject := name(r.Subject)
-	if !slices.Contains(e.subjects, subject) {
-		e.subjects = append(e.subjects, subject)
-	}
-	if !slices.Contains(e.texts, r.Text) {
-		e.texts = append(e.texts, r.Text)
-	}
+	e.subjects = append(e.subjects, name(r.Subject))
+	e.texts = append(e.texts, r.Text)
 	if at := place(r); !slices.Contains(e.places, at) {
 		e.places = append(e.places, at)
 	}
@@ -178,6 +175,11 @@ func merge(results []Result) []entry {
 		}
 		out[i].add(r)
 	}
+	for i := range out {
+		if len(slices.Compact(slices.Clone(out[i].texts))) == 1 {
+			out[i].texts = out[i].texts[:1]
+		}
+	}
 	slices.SortStableFunc(out, func(a, b entry) int {
 		return cmp.Or(cmp.Compare(b2i(a.Subject.Piece == ""), b2i(b.Subject.Piece == "")), cmp.Compare(a.order, b.order), cmp.Compare(strings.Join(a.subjects, ", "), strings.Join(b.subjects, ", ")), cmp.Compare(a.rank, b.rank))
 	})
@@ -209,7 +211,10 @@ func (t *printer) entry(e entry) {
 	label, paint, _ := word(e.Result)
 	label = t.paint(paint, label)
 	indent := "    " + strings.Repeat(" ", labelWidth)
-	for _, text := range e.texts {
+	for i, text := range e.texts {
+		if len(e.texts) > 1 {
+			text = e.subjects[i] + ": " + text
+		}
 		t.paragraph("    ", label, labelWidth, Plain(text))
 		label = ""
 	}
@@ -283,10 +288,13 @@ func (t *printer) summary(p Plan) {
 			parts = append(parts, fmt.Sprintf("%d %s", counts[i], what))
 		}
 	}
+	verdict := map[Status]string{Clear: "Let through", Held: "Held", Unreadable: "Not checked through"}[p.Status]
 	if len(parts) == 0 {
 		parts = []string{"nothing found"}
+		if p.Status == Clear {
+			verdict = "Clear"
+		}
 	}
-	verdict := map[Status]string{Clear: "Clear", Held: "Held", Unreadable: "Not checked through"}[p.Status]
 	text := fmt.Sprintf("%s: %s. Looked at besides: %d that passed", verdict, strings.Join(parts, ", "), p.Counts.Pass)
 	if n := p.Counts.NotApplicable; n > 0 {
 		text += fmt.Sprintf(", %d rules with nothing to look at", n)

@@ -147,6 +147,7 @@ type part struct {
 	surface                  *surface
 	poly                     planar.Polygon
 	left, bottom, right, top float64
+	ripped                   bool // a long edge is sawn over the whole height
 	screws                   []screw
 	beads                    []column
 }

@@ -11,10 +11,10 @@ import (
 // pieces gives the facts of pieces, and of the strips and legs that openings leave of them.
 func (s *setter) pieces(f *facts.Facts) {
 	for _, p := range s.parts {
+		rips := p.rips()
+		p.ripped = slices.ContainsFunc(rips, func(r facts.Rip) bool { return r.MadeBy == "rip" })
+		f.Rips = append(f.Rips, rips...)
 		f.Pieces = append(f.Pieces, p.facts())
-		for _, rip := range p.rips() {
-			f.Rips = append(f.Rips, rip)
-		}
 		for _, h := range p.laid.holes {
 			f.Strips = append(f.Strips, p.strips(h)...)
 			f.Legs = append(f.Legs, p.legs(h)...)
@@ -37,7 +37,7 @@ func (p *part) facts() facts.Piece {
 	for _, ring := range p.poly.Holes {
 		out.Cutouts = append(out.Cutouts, facts.Cutout{Outline: points(ring)})
 	}
-	out.Ripped = p.ripped()
+	out.Ripped = p.ripped
 	if p.cell.spec != nil {
 		out.HiddenBy = p.cell.spec.HiddenBy
 	}
@@ -51,10 +51,6 @@ func (p *part) facts() facts.Piece {
 
 // squareMetres gives square millimetres as square metres, rounded to a square centimetre.
 func squareMetres(mm2 float64) float64 { return math.Round(mm2/100) / 1e4 }
-
-func (p *part) ripped() bool {
-	return slices.ContainsFunc(p.rips(), func(r facts.Rip) bool { return r.MadeBy == "rip" })
-}
 
 func points(ring []planar.Point) []facts.Point {
 	out := make([]facts.Point, len(ring))
@@ -116,7 +112,7 @@ func (p *part) legs(h hole) []facts.Leg {
 			continue
 		}
 		out = append(out, facts.Leg{About: p.about(p.id + " " + side + " of " + h.opening.Name), Piece: p.id, Opening: h.id(), Side: side,
-			Width: round(least.Width), Y: round(least.Y), Height: round(high - low), Notched: p.overlapsX(h), Ripped: p.ripped(), InView: p.inView()})
+			Width: round(least.Width), Y: round(least.Y), Height: round(high - low), Notched: p.overlapsX(h), Ripped: p.ripped, InView: p.inView()})
 	}
 	return out
 }

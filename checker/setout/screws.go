@@ -68,7 +68,8 @@ func (p *part) across(y float64) []span {
 
 // screwPlaces gives where along a stretch the screws of a row go: spread evenly
 // between the two outer ones, or on the studs, each moved to the middle of the
-// nearest space between slats. Two that would share a space become one.
+// nearest space between slats. Two that would share a space become one; a stud
+// with no space in front of it gets none.
 func (p *part) screwPlaces(sc *plan.Screws, across span) []float64 {
 	var wanted []float64
 	edge := min(sc.FromEdge, (across.right-across.left)/4)
@@ -86,8 +87,12 @@ func (p *part) screwPlaces(sc *plan.Screws, across span) []float64 {
 	spaces := p.spaces(across)
 	var out []float64
 	for _, x := range wanted {
+		wanted := x
 		if len(spaces) > 0 {
-			x = slices.MinFunc(spaces, func(a, b float64) int { return cmp.Compare(math.Abs(a-x), math.Abs(b-x)) })
+			x = slices.MinFunc(spaces, func(a, b float64) int { return cmp.Compare(math.Abs(a-wanted), math.Abs(b-wanted)) })
+		}
+		if sc.OnStuds && math.Abs(x-wanted) > p.surface.wall.Background.StudWidth/2+near {
+			continue
 		}
 		if len(out) == 0 || !same(out[len(out)-1], x) {
 			out = append(out, x)

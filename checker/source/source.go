@@ -39,14 +39,13 @@ type Document struct {
 
 // Node is a value of the document.
 type Node struct {
-	Kind       jsontext.Kind // '{' '[' '"' '0' 't' 'f' 'n'
-	Pointer    string
-	Start, End int // offsets of the value
-	KeyStart   int // offset of the name in front of it, or Start where there is none
-	KeyEnd     int
-	Text       string  // a string's text, a number's literal
-	Members    []*Node // an object's values in the order of the text, or an array's
-	Names      []string
+	Kind             jsontext.Kind // '{' '[' '"' '0' 't' 'f' 'n'
+	Pointer          string
+	Start, End       int     // offsets of the value
+	KeyStart, KeyEnd int     // offsets of the name in front of it, or Start where there is none
+	Text             string  // a string's text, a number's literal
+	Members          []*Node // an object's values in the order of the text, or an array's
+	Names            []string
 }
 
 // Member gives an object's value by name, or nil.
@@ -136,7 +135,7 @@ func Parse(name string, b []byte) (*Document, error) {
 	}
 	d.Root = root
 	if _, err := dec.ReadToken(); !errors.Is(err, io.EOF) {
-		at := d.skipSpace(root.End)
+		at := len(b) - len(bytes.TrimLeft(b[root.End:], " \t\r\n"))
 		return nil, d.fault(fault.Syntax, at, at, "", "something stands behind the end of the document")
 	}
 	return d, nil
@@ -212,12 +211,19 @@ func (d *Document) syntax(err error, pointer string) error {
 	at, what := len(d.Bytes), "the document ends before it is complete"
 	var se *jsontext.SyntacticError
 	if errors.As(err, &se) && !errors.Is(err, io.ErrUnexpectedEOF) && !errors.Is(err, io.EOF) {
-		at, what = int(se.ByteOffset), "not JSON: "+se.Err.Error()
+		at, what = int(se.ByteOffset), "not JSON: "+plainer.Replace(se.Err.Error())
+	} else if d.skipSpace(0) == at {
+		what = "the file is empty"
 	}
 	f := d.fault(fault.Syntax, at, at, pointer, "%s", what)
 	f.Err = err
 	return f
 }
+
+// plainer puts the commonest slips in a fitter's words.
+var plainer = strings.NewReplacer("object member name must be a string", "a key in double quotes is expected here (a decimal takes a point, not a comma)",
+	"invalid character ',' at start of value", "there is a comma too many here, or something is missing beside it", "invalid character '/' at start of value", "a plan has no comments", "invalid UTF-8", "this letter is not in UTF-8; save the file as UTF-8",
+	`invalid character '\'' at start of value`, "text stands in double quotes", "invalid character '“' at start of value", "text stands in straight double quotes")
 
 func (d *Document) fault(kind fault.Kind, start, end int, pointer, format string, args ...any) *fault.Fault {
 	return fault.New(kind, d.place(start, end, pointer), format, args...)
@@ -242,7 +248,7 @@ func (d *Document) At(pointer string) *Node { return d.nodes[pointer] }
 // value (a default, say), it is the place of the nearest value around it, and
 // the pointer stays what was asked for.
 func (d *Document) Place(pointer string) fault.Place {
-	for p := pointer; ; p = p[:strings.LastIndexByte(p, '/')] {
+	for p := pointer; ; p = p[:max(strings.LastIndexByte(p, '/'), 0)] {
 		if n := d.nodes[p]; n != nil {
 			return d.place(n.Start, n.End, pointer)
 		}

@@ -3,10 +3,11 @@
 package validate
 
 import (
-	"encoding/json"
 	"errors"
 	"fmt"
+	"net/url"
 	"sort"
+	"strconv"
 	"strings"
 
 	"github.com/agnivade/levenshtein"
@@ -76,9 +77,19 @@ func oneAPlace(list fault.List) fault.List {
 }
 
 func explain(d *source.Document, s *schema.Schema, e *jsonschema.ValidationError) fault.List {
-	node := d.At(e.InstanceLocation)
-	place := d.Place(e.InstanceLocation)
+	at, err := url.PathUnescape(e.InstanceLocation) // the library writes names as in a URL
+	if err != nil {
+		at = e.InstanceLocation
+	}
+	node, place := d.At(at), d.Place(at)
 	value, in := s.Keyword(e.AbsoluteKeywordLocation)
+	if node == nil {
+		return fault.List{fault.New(fault.Schema, place, "%s", e.Message)}
+	}
+	what := found(node)
+	if strings.Contains(e.KeywordLocation, "/propertyNames/") {
+		place, what = d.KeyPlace(node), "the key "+quote(unescape.Replace(at[strings.LastIndexByte(at, '/')+1:]))
+	}
 	say := func(format string, args ...any) fault.List {
 		return fault.List{fault.New(fault.Schema, place, format, args...)}
 	}
@@ -89,32 +100,41 @@ func explain(d *source.Document, s *schema.Schema, e *jsonschema.ValidationError
 	case "required":
 		return missingKeys(d, node, value)
 	case "type":
-		return say("%s is expected here, not %s", expected(in, value), found(node))
+		return say("%s is expected here, not %s", expected(in, value), what)
 	case "enum":
-		return say("%s is expected here, not %s", oneOf(value), found(node))
+		return say("%s is expected here, not %s", oneOf(value), what)
 	case "pattern":
-		if in["type"] == "string" && strings.HasSuffix(parent(e.AbsoluteKeywordLocation), "/name") {
-			if holder := d.At(e.InstanceLocation); holder != nil && holder.Kind == '{' {
-				return say("a name here starts with a letter or a digit and goes on with letters, digits, space, dot, dash or underline: %s", e.Message)
-			}
-			return say("a name starts with a letter or a digit and goes on with letters, digits, space, dot, dash or underline")
+		if strings.HasSuffix(parent(e.AbsoluteKeywordLocation), "/name") {
+			return say("%s cannot be a name; a name starts with a letter or a digit and goes on with letters, digits, space, dot, dash or underline", what)
 		}
 		if strings.HasSuffix(parent(e.AbsoluteKeywordLocation), "/length") {
-			return say("%s is not a length; write a number in the plan's units, or one with mm, cm, m, in or ft, such as \"600 mm\" or \"23 5/8 in\"", found(node))
+			return say("%s is not a length; write a number in the plan's units, or one with mm, cm, m, in or ft, such as \"600 mm\" or \"23 5/8 in\"", what)
 		}
-		return say("%s does not have the form expected: %s", found(node), describe(in))
+		return say("%s does not have the form expected: %s", what, describe(in))
 	case "minimum":
-		return say("%s is too small; the least is %v", found(node), value)
+		return say("%s is too small; the least is %s", what, number(value))
 	case "maximum":
-		return say("%s is too large; the most is %v", found(node), value)
+		return say("%s is too large; the most is %s", what, number(value))
 	case "exclusiveMinimum":
-		return say("%s is too small; it must be more than %v", found(node), value)
+		return say("%s is too small; it must be more than %s", what, number(value))
 	case "minLength", "minItems", "minProperties":
 		return say("this must not be empty")
 	case "maxLength":
-		return say("this is too long; the most is %v characters", value)
+		return say("this is too long; the most is %s characters", number(value))
+	}
+	if value == false { // a schema that refuses whatever stands there
+		place = d.KeyPlace(node)
+		return say("the key %s does not go with what else stands here", quote(keyword))
 	}
 	return say("%s", e.Message)
+}
+
+var unescape = strings.NewReplacer("~1", "/", "~0", "~") // RFC 6901 section 4
+
+// number writes a schema's number as a fitter would: 1000000, not 1e+06.
+func number(value any) string {
+	f, _ := value.(float64)
+	return strconv.FormatFloat(f, 'f', -1, 64)
 }
 
 func parent(location string) string { return location[:strings.LastIndexByte(location, '/')] }
@@ -215,21 +235,20 @@ func found(n *source.Node) string {
 	case '"':
 		return quote(n.Text)
 	case '0':
-		return "the number " + n.Text
+		return "the number " + clip(n.Text)
 	case 'n':
 		return "null"
 	}
 	return map[bool]string{true: "true", false: "false"}[n.Kind == 't']
 }
 
-// quote writes a text from the file in JSON's quotes, control characters escaped, short enough for a message.
-func quote(s string) string {
+// quote writes a text from the file in quotes, short enough for a message, and
+// spells out what cannot be seen (a no-break space in a length, say).
+func quote(s string) string { return strconv.Quote(clip(s)) }
+
+func clip(s string) string {
 	if r := []rune(s); len(r) > 40 {
 		s = string(r[:40]) + "…"
 	}
-	b, err := json.Marshal(s)
-	if err != nil {
-		return "this text"
-	}
-	return string(b)
+	return s
 }

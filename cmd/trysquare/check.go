@@ -29,7 +29,7 @@ func (c *checkCmd) Run(ctx context.Context, s *streams) error {
 	if err != nil {
 		return err
 	}
-	check, err := checker.New(ctx, report.Hold(c.Hold))
+	check, err := checker.New(report.Hold(c.Hold))
 	if err != nil {
 		return err
 	}

@@ -18,7 +18,7 @@ type rulesCmd struct{}
 
 // Run lists the rules with their level, their limits and their title.
 func (c *rulesCmd) Run(ctx context.Context, s *streams) error {
-	check, err := checker.New(ctx, report.HoldError)
+	check, err := checker.New(report.HoldError)
 	if err != nil {
 		return err
 	}
@@ -54,7 +54,7 @@ type whyCmd struct {
 
 // Run prints what a rule says of itself.
 func (c *whyCmd) Run(ctx context.Context, s *streams) error {
-	check, err := checker.New(ctx, report.HoldError)
+	check, err := checker.New(report.HoldError)
 	if err != nil {
 		return err
 	}

@@ -17,47 +17,43 @@ package rules.edges.cut_edge_in_view
 import data.rules.lib
 
 results contains lib.holds(edge, true) if {
-	some edge in seen
+	some edge in input.edges
+	edge.cut
 	edge.cover == "covered"
+	edge.in_view
+	edge.meets != "open corner"
+	seen(edge.side, edge.low, edge.high)
 }
 
 results contains lib.unsaid(edge, "what stands at this end of the wall") if {
-	some edge in seen
+	some edge in input.edges
+	edge.cut
 	edge.cover == "unsaid"
+	edge.in_view
+	seen(edge.side, edge.low, edge.high)
 }
 
 results contains lib.unsaid(edge, "what is done with cut edges") if {
-	some edge in seen
-	edge.cover == "bare"
-	not edge.treatment
-}
-
-results contains lib.saying(lib.holds(edge, edge.treatment != "none"), values) if {
-	some edge in seen
-	edge.cover == "bare"
-	values := {"made_by": edge.made_by}
-}
-
-seen contains edge if {
-	some edge in sawn
-	edge.side in {"left", "right"}
-}
-
-seen contains edge if {
-	some edge in sawn
-	edge.side == "up"
-	edge.low < data.limits["edges.eye_height"]
-}
-
-seen contains edge if {
-	some edge in sawn
-	edge.side == "down"
-	edge.high > data.limits["edges.eye_height"]
-}
-
-sawn contains edge if {
 	some edge in input.edges
 	edge.cut
+	edge.cover == "bare"
+	not edge.treatment
 	edge.in_view
 	edge.meets != "open corner"
+	seen(edge.side, edge.low, edge.high)
 }
+
+results contains lib.saying(lib.holds(edge, edge.treatment != "none"), {"made_by": edge.made_by}) if {
+	some edge in input.edges
+	edge.cut
+	edge.cover == "bare"
+	edge.in_view
+	edge.meets != "open corner"
+	seen(edge.side, edge.low, edge.high)
+}
+
+seen(side, _, _) if side in {"left", "right"}
+
+seen("up", low, _) if low < data.limits["edges.eye_height"]
+
+seen("down", _, high) if high > data.limits["edges.eye_height"]
