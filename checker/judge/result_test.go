@@ -37,6 +37,7 @@ func TestARuleThatBreaksTheContractOfResultsIsAFaultAndTheOthersResultsCome(t *t
 		{"says wants a value", spec{says: "It is {depth:mm} deep.", body: `results contains {"kind": "fail", "subject": "E1"}`}, `the text wants {depth:mm}, which the result does not bring`},
 		{"says wants what was measured", spec{says: "It is {measured} deep.", body: `results contains {"kind": "fail", "subject": "E1"}`}, `the text wants {measured}, which the result does not bring`},
 		{"says wants the limit", spec{says: "Up to {limit}.", body: `results contains {"kind": "fail", "subject": "E1"}`}, `the text wants {limit}, which the result does not bring`},
+		{"do wants a value", spec{do: "Take off {excess:mm}.", body: `results contains {"kind": "fail", "subject": "E1"}`}, `the text wants {excess:mm}, which the result does not bring`},
 		{"question wants a value", spec{says: "Who made {door}?", custom: asks, body: `results contains {"kind": "review", "subject": "E1"}`}, `the text wants {door}, which the result does not bring`},
 		{"unknown key", spec{body: `results contains {"kind": "pass", "subject": "E1", "colour": "oak"}`}, `its results break the contract: a result has no "colour"`},
 		{"key in capitals", spec{body: `results contains {"kind": "pass", "subject": "E1", "Measured": 3}`}, `its results break the contract: a result has no "Measured"`},

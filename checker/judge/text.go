@@ -23,6 +23,9 @@ func (r *Rule) checkTexts() error {
 			if !units[m[2]] {
 				return fmt.Errorf("%s: there is no unit %q", m[0], m[2])
 			}
+			if m[2] != "" && (m[1] == "subject" || m[1] == "measured" || m[1] == "limit") {
+				return fmt.Errorf("%s: {%s} has its unit already", m[0], m[1])
+			}
 		}
 		if strings.ContainsAny(placeholder.ReplaceAllString(text, ""), "{}") {
 			return fmt.Errorf("a brace in %q belongs to no name", text)

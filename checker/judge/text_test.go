@@ -26,6 +26,7 @@ func TestANumberIsWrittenInItsUnit(t *testing.T) {
 		{48, "h", length.Inch, "48 h"},
 		{1.5, "h", length.Millimetre, "1.5 h"},
 		{0.155, "share", length.Millimetre, "15.5 %"},
+		{0.07, "share", length.Millimetre, "7 %"}, // 7.000000000000001 in binary
 		{1, "share", length.Inch, "100 %"},
 		{7, "count", length.Inch, "7"},
 		{7, "", length.Inch, "7"},

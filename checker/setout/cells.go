@@ -177,7 +177,7 @@ func (s *setter) cutOut(l *laid) error {
 	for _, c := range l.cells {
 		var holes []planar.Polygon
 		for _, h := range l.holes {
-			holes = append(holes, h.polygon())
+			holes = append(holes, planar.Rect(met(h.left, c.left, c.right), met(h.bottom, l.bottom, l.top), met(h.right, c.left, c.right), met(h.top, l.bottom, l.top)))
 		}
 		polys, err := planar.Rect(c.left, l.bottom, c.right, l.top).Minus(holes...)
 		if err != nil {
@@ -190,8 +190,25 @@ func (s *setter) cutOut(l *laid) error {
 			s.parts = append(s.parts, p)
 		}
 		nameParts(s.parts[first:])
+		for _, p := range s.parts[first:] {
+			if p.id != c.id && s.ids[p.id] {
+				s.tooMany(c.at, p.id)
+			}
+			s.ids[p.id] = true
+		}
 	}
 	return nil
+}
+
+// met gives the one of two lines that v all but meets, or v: a sliver between them would be no piece.
+func met(v, a, b float64) float64 {
+	switch {
+	case same(v, a):
+		return a
+	case same(v, b):
+		return b
+	}
+	return v
 }
 
 // nameParts gives a whole piece its cell's name, and the parts of a divided one

@@ -111,7 +111,7 @@ func (p *part) meetWall(side planar.Side, e *facts.Edge) {
 		cover(corner(s.wall.LeftCorner))
 	case side.Faces == "right" && same(side.From.X, s.right):
 		cover(corner(s.wall.RightCorner))
-	case side.Faces == "up" && p.run().Height == nil && same(side.From.Y, s.top-p.run().ClearTop):
+	case side.Faces == "up" && same(side.From.Y, s.top-p.run().ClearTop):
 		cover("ceiling", "covered", "ceiling")
 	case side.Faces == "down" && p.run().Base <= floorShadow && same(side.From.Y, s.bottom+p.run().Base):
 		if s.wall.SkirtingHeight > 0 {

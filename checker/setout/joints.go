@@ -149,7 +149,7 @@ func nearestJoint(h hole, side string, pairs []pair) (facts.Jamb, bool) {
 	}
 	j := facts.Jamb{Opening: h.id(), Side: side, X: round(line), Joint: best.left.id + " | " + best.right.id, Distance: round(distance)}
 	left, right := min(line, best.x()), max(line, best.x())
-	over := best.x() > h.left && best.x() < h.right
+	over := best.x() > h.left+near && best.x() < h.right-near
 	switch {
 	case distance <= near:
 		j.Where = "on the line"

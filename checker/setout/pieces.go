@@ -1,6 +1,7 @@
 package setout
 
 import (
+	"fmt"
 	"math"
 	"slices"
 
@@ -73,12 +74,21 @@ func (p *part) strips(h hole) []facts.Strip {
 		out = append(out, facts.Strip{About: p.about(p.id + " " + where + " " + h.opening.Name), Piece: p.id, Opening: h.id(),
 			Where: where, Height: round(height), InView: p.inView()})
 	}
-	x := (max(h.left, p.left) + min(h.right, p.right)) / 2
-	if p.top > h.top+near && p.contains(x, h.top+2*near) {
-		add("over", p.top-max(h.top, p.bottom))
+	over, under := math.Inf(1), math.Inf(1) // the least of each: another hole may take some of it
+	for _, c := range p.columns() {
+		switch {
+		case c.right <= h.left+near || c.left >= h.right-near:
+		case same(c.bottom, h.top):
+			over = min(over, c.top-c.bottom)
+		case same(c.top, h.bottom):
+			under = min(under, c.top-c.bottom)
+		}
 	}
-	if p.bottom < h.bottom-near && p.contains(x, h.bottom-2*near) {
-		add("under", min(h.bottom, p.top)-p.bottom)
+	if !math.IsInf(over, 1) {
+		add("over", over)
+	}
+	if !math.IsInf(under, 1) {
+		add("under", under)
 	}
 	return out
 }
@@ -106,13 +116,13 @@ func (p *part) legs(h hole) []facts.Leg {
 			if w := t.Narrowest(); w.Width < least.Width {
 				least = w
 			}
-			low, high = min(low, t.Bottom), max(high, t.Top)
+			low, high = min(low, max(t.Bottom, h.bottom)), max(high, min(t.Top, h.top))
 		}
 		if math.IsInf(least.Width, 1) {
 			continue
 		}
 		out = append(out, facts.Leg{About: p.about(p.id + " " + side + " of " + h.opening.Name), Piece: p.id, Opening: h.id(), Side: side,
-			Width: round(least.Width), Y: round(least.Y), Height: round(high - low), Notched: p.overlapsX(h), Ripped: p.ripped, InView: p.inView()})
+			Width: round(least.Width), Y: round(max(least.Y, low)), Height: round(high - low), Notched: p.overlapsX(h), Ripped: p.ripped, InView: p.inView()})
 	}
 	return out
 }
@@ -132,7 +142,7 @@ func (p *part) rips() []facts.Rip {
 		into, left := p.slatAt(x, side.Faces)
 		id := p.id + " " + side.Faces + " " + made
 		for n := 2; taken(out, id); n++ {
-			id = p.id + " " + side.Faces + " " + made + " " + string(rune('0'+n))
+			id = fmt.Sprintf("%s %s %s %d", p.id, side.Faces, made, n)
 		}
 		out = append(out, facts.Rip{About: p.about(id), Piece: p.id, Side: side.Faces, MadeBy: made, X: round(x),
 			IntoSlat: round(into), SlatLeft: round(left), SlatWidth: round(p.panel().SlatWidth), InView: p.inView()})
@@ -154,18 +164,17 @@ func taken(rips []facts.Rip, id string) bool {
 // 0 and 0 where it runs in a space or along an edge.
 func (p *part) slatAt(x float64, faces string) (into, left float64) {
 	panel := p.panel()
-	from := math.Mod(x-p.cell.origin-panel.First, panel.Pitch)
-	if from < 0 {
-		from += panel.Pitch
-	}
-	if from <= near || from >= panel.SlatWidth-near {
+	first := p.cell.origin + panel.First
+	l := first + math.Floor((x-first)/panel.Pitch)*panel.Pitch
+	r := min(l+panel.SlatWidth, p.cell.origin+panel.Width)
+	if l < first || x <= l+near || x >= r-near {
 		return 0, 0
 	}
-	left = from // the material is on the left of a cut that faces right
+	left = x - l // the material is on the left of a cut that faces right
 	if faces == "left" {
-		left = panel.SlatWidth - from
+		left = r - x
 	}
-	return min(from, panel.SlatWidth-from), left
+	return min(x-l, r-x), left
 }
 
 // span is a stretch of upright lines: slats across a piece.

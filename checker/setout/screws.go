@@ -1,7 +1,6 @@
 package setout
 
 import (
-	"cmp"
 	"math"
 	"slices"
 
@@ -34,7 +33,7 @@ func (p *part) rows(sc *plan.Screws) []row {
 	top, bottom := p.top-end, p.bottom+end
 	heights := []float64{bottom, top}
 	if sc.RowsApart != nil {
-		n := math.Ceil((top-bottom) / *sc.RowsApart - near)
+		n := math.Ceil((top - bottom - near) / *sc.RowsApart)
 		for i := 1.0; i < n; i++ {
 			heights = append(heights, bottom+(top-bottom)*i/n)
 		}
@@ -51,6 +50,35 @@ func (p *part) rows(sc *plan.Screws) []row {
 		}
 	}
 	return out
+}
+
+// mostSteps bounds the work of finding a space for every screw, and a zigzag's turns, far above any real job's.
+const mostSteps = 2e7
+
+// bound refuses screws and beads so close, on pieces so large, that setting them out would not end or not be a number.
+func (s *setter) bound() {
+	steps := 0.0
+	for _, p := range s.parts {
+		fix := p.fix()
+		if fix != nil && fix.Adhesive != nil && fix.Adhesive.Zigzag != nil && (p.top-p.bottom) / *fix.Adhesive.Zigzag > mostSteps {
+			s.misfit(fix.At+"/adhesive/zigzag", "the zigzag goes down by next to nothing between two turns; is it in the wrong unit?")
+			return
+		}
+		if fix == nil || fix.Screws == nil {
+			continue
+		}
+		rows, across, width := 2.0, float64(fix.Screws.PerEnd), p.right-p.left
+		if a := fix.Screws.RowsApart; a != nil {
+			rows += (p.top - p.bottom) / *a
+		}
+		if bg := p.surface.wall.Background; fix.Screws.OnStuds && bg != nil && bg.StudCentres != nil {
+			across = width / *bg.StudCentres
+		}
+		if steps += rows * (across + 1) * (width/p.panel().Pitch + 1); steps > mostSteps {
+			s.misfit(fix.At+"/screws", "the plan comes to too many screws and slats; is a length in the wrong unit?")
+			return
+		}
+	}
 }
 
 // across gives the stretches of a part at a height, from left to right.
@@ -88,8 +116,10 @@ func (p *part) screwPlaces(sc *plan.Screws, across span) []float64 {
 	var out []float64
 	for _, x := range wanted {
 		wanted := x
-		if len(spaces) > 0 {
-			x = slices.MinFunc(spaces, func(a, b float64) int { return cmp.Compare(math.Abs(a-wanted), math.Abs(b-wanted)) })
+		for i, middle := range spaces {
+			if i == 0 || math.Abs(middle-wanted) < math.Abs(x-wanted)-near { // the left one of two as near
+				x = middle
+			}
 		}
 		if sc.OnStuds && math.Abs(x-wanted) > p.surface.wall.Background.StudWidth/2+near {
 			continue
@@ -118,9 +148,9 @@ func (p *part) studs(across span) []float64 {
 		return nil
 	}
 	var out []float64
-	for k := math.Ceil((across.left - *bg.FirstStud) / *bg.StudCentres); ; k++ {
+	for k := math.Ceil((across.left - near - *bg.FirstStud) / *bg.StudCentres); ; k++ {
 		x := *bg.FirstStud + k**bg.StudCentres
-		if x > across.right {
+		if x > across.right+near {
 			return out
 		}
 		out = append(out, x)

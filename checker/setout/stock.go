@@ -37,7 +37,7 @@ func (s *setter) stock(f *facts.Facts) {
 		for _, p := range s.parts {
 			if p.panel() == panel {
 				blanks = append(blanks, p.blank())
-				area += (p.right - p.left) * (p.top - p.bottom)
+				area += p.poly.Area()
 			}
 		}
 		if len(blanks) == 0 {
@@ -56,7 +56,7 @@ func (s *setter) stock(f *facts.Facts) {
 
 func (p *part) blank() blank {
 	c := p.cell
-	return blank{left: p.left - c.origin, right: p.right - c.origin, height: p.top - p.bottom,
+	return blank{left: round(p.left - c.origin), right: round(p.right - c.origin), height: round(p.top - p.bottom), // alike blanks sort alike
 		fixed: same(p.left, c.left) && !c.cutLeft || same(p.right, c.right) && !c.cutRight}
 }
 
@@ -148,7 +148,7 @@ func (h shelf) room(panel *plan.Panel, b blank, kerf float64) (span, bool) {
 		at := span{b.left, b.right}
 		return at, free(at)
 	}
-	for at := math.Mod(b.left, panel.Pitch); at+b.right-b.left <= panel.Width+near; at += panel.Pitch {
+	for at := math.Mod(b.left+near, panel.Pitch) - near; at+b.right-b.left <= panel.Width+near; at += panel.Pitch {
 		if s := (span{at, at + b.right - b.left}); free(s) {
 			return s, true
 		}

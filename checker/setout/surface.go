@@ -3,7 +3,6 @@ package setout
 import (
 	"trysquare/checker/facts"
 	"trysquare/checker/plan"
-	"trysquare/checker/planar"
 )
 
 // surface is what a run stands on, in the wall's coordinates: a wall face above
@@ -29,8 +28,6 @@ type hole struct {
 	opening                  *plan.Opening
 	left, right, bottom, top float64
 }
-
-func (h hole) polygon() planar.Polygon { return planar.Rect(h.left, h.bottom, h.right, h.top) }
 
 func holesOf(r *plan.Run) []hole {
 	if r.Leaf != nil {

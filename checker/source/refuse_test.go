@@ -85,7 +85,9 @@ func TestHalfAnEmojiIsRefused(t *testing.T) {
 
 // A value may have 100 others around it.
 func TestDepthEndsAt100(t *testing.T) {
-	nest := func(open, value, end string, n int) string { return strings.Repeat(open, n) + value + strings.Repeat(end, n) }
+	nest := func(open, value, end string, n int) string {
+		return strings.Repeat(open, n) + value + strings.Repeat(end, n)
+	}
 	for name, text := range map[string]string{
 		"number in 100 lists":   nest("[", "1", "]", 100),
 		"101 lists":             nest("[", "", "]", 101),

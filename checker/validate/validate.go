@@ -28,6 +28,9 @@ func Document(d *source.Document, name schema.Name) error {
 	if err != nil {
 		return fmt.Errorf("validating %s: %w", d.Name, err)
 	}
+	if err := nameless(d, d.Root).Sorted(); err != nil {
+		return err
+	}
 	err = s.Compiled.Validate(d.Root.Value())
 	if err == nil {
 		return nil
@@ -45,6 +48,19 @@ func Document(d *source.Document, name schema.Name) error {
 	if len(list) > Most {
 		more := len(list) - Most
 		list = append(list[:Most:Most], fault.New(fault.Schema, fault.Place{File: d.Name}, "%d more like these", more))
+	}
+	return list
+}
+
+// nameless finds keys without a letter. No document has them, and the library
+// leaves them out of an error's place, which would then be a wrong one.
+func nameless(d *source.Document, n *source.Node) fault.List {
+	var list fault.List
+	for i, v := range n.Members {
+		if n.Kind == '{' && n.Names[i] == "" {
+			list = append(list, fault.New(fault.Schema, d.KeyPlace(v), "a key must not be empty"))
+		}
+		list = append(list, nameless(d, v)...)
 	}
 	return list
 }
