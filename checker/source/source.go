@@ -21,8 +21,8 @@ import (
 	"trysquare/checker/fault"
 )
 
-// Largest is how many bytes a document may have: room for a hundred thousand
-// pieces spelled out, and an end to a stream that never ends.
+// Largest is how many bytes a document may have: room for more
+// pieces spelled out than a plan may come to, and an end to a stream that never ends.
 const Largest = 64 << 20
 
 // Deepest is how far values may lie within one another; a plan needs ten.
@@ -34,6 +34,7 @@ type Document struct {
 	Bytes []byte
 	Root  *Node
 	lines []int // offset of each line's first byte
+	kept  []width
 	nodes map[string]*Node
 }
 
@@ -125,6 +126,7 @@ func cannotRead(name string, err error) error {
 // name twice in one object, a number too large, values nested too deep.
 func Parse(name string, b []byte) (*Document, error) {
 	d := &Document{Name: name, Bytes: b, lines: lineStarts(b), nodes: map[string]*Node{}}
+	d.keepWidths()
 	if bytes.HasPrefix(b, []byte("\xef\xbb\xbf")) {
 		return nil, d.fault(fault.Syntax, 0, 3, "", "the file starts with a byte order mark; save it as UTF-8 without one")
 	}
@@ -265,14 +267,50 @@ func (d *Document) KeyPlace(n *Node) fault.Place { return d.place(n.KeyStart, n.
 func (d *Document) Position(offset int) fault.Position {
 	offset = min(max(offset, 0), len(d.Bytes))
 	line := sort.SearchInts(d.lines, offset+1) // the first line that starts behind it
-	before := d.Bytes[d.lines[line-1]:offset]
-	units := 0
-	for rest := before; len(rest) > 0; {
-		r, size := utf8.DecodeRune(rest)
-		units += max(utf16.RuneLen(r), 1)
-		rest = rest[size:]
+	start := d.lines[line-1]
+	from, to := d.widths(start), d.widths(offset)
+	return fault.Position{Offset: offset, Line: line, Byte: offset - start + 1, Rune: to.runes - from.runes + 1, UTF16: to.units - from.units + 1}
+}
+
+// width is how many code points and UTF-16 code units a stretch of text has.
+type width struct{ runes, units int }
+
+// stride is how far apart the places are at which widths are kept: without
+// them, every position in a document of one long line would read all of it.
+const stride = 4096
+
+// widths gives the width of the text before an offset.
+func (d *Document) widths(offset int) width {
+	at := offset / stride
+	w := d.kept[at]
+	measure(&w, d.Bytes[min(d.strideStart(at), offset):offset])
+	return w
+}
+
+// strideStart is the first start of a code point at or behind a kept place.
+func (d *Document) strideStart(at int) int {
+	start := at * stride
+	for start < len(d.Bytes) && start > 0 && !utf8.RuneStart(d.Bytes[start]) {
+		start++
 	}
-	return fault.Position{Offset: offset, Line: line, Byte: len(before) + 1, Rune: utf8.RuneCount(before) + 1, UTF16: units + 1}
+	return min(start, len(d.Bytes))
+}
+
+func (d *Document) keepWidths() {
+	d.kept = make([]width, len(d.Bytes)/stride+1)
+	for at := 1; at < len(d.kept); at++ {
+		d.kept[at] = d.kept[at-1]
+		measure(&d.kept[at], d.Bytes[d.strideStart(at-1):d.strideStart(at)])
+	}
+}
+
+func measure(w *width, text []byte) {
+	for len(text) > 0 {
+		r, size := utf8.DecodeRune(text)
+		w.runes++
+		w.units += max(utf16.RuneLen(r), 1)
+		text = text[size:]
+	}
 }
 
 func lineStarts(b []byte) []int {
