@@ -106,6 +106,7 @@ func TestMinusLeavesNoSliverThatIsThinnerThanItsGrain(t *testing.T) {
 		{"at the bottom", Rect(-1, 1e-10, 11, 11), nil},
 		{"of the size of rounding errors", Rect(noise, noise, 10-noise, 10), nil},
 		{"as a hole of no width", Rect(5, 2, 5+1e-10, 8), []Polygon{square}},
+		{"as a thread between two pieces", Rect(1e-10, 4, 11, 6), []Polygon{Rect(0, 0, 10, 4), Rect(0, 6, 10, 10)}},
 		{"beside something that stays", Rect(-1, 1e-10, 4, 11), []Polygon{Rect(4, 0, 10, 10)}},
 	} {
 		got, err := square.Minus(c.take)

@@ -196,6 +196,10 @@ func (s *setter) cutOut(l *laid) error {
 			}
 			s.ids[p.id] = true
 		}
+		if len(s.parts) > Most {
+			s.tooMany(c.at, "")
+			return nil
+		}
 	}
 	return nil
 }

@@ -48,23 +48,23 @@ func idsOf[T interface{ Subject() facts.About }](list []T) []string {
 
 // Lengths that differ by less than the package tells apart meet: 23.622 in is 599.9988 mm.
 func TestAJambThatAllButMeetsAJointLeavesNoSliver(t *testing.T) {
-	for _, off := range []string{"", ".002", ".004"} {
+	for _, off := range []float64{0, 0.002, 0.004, -0.004} {
 		for _, from := range []string{"left", "right"} {
-			f := setOut(t, planOf(`"width": 2400, "height": 2400, "openings": {"d": {"kind": "door", "x": 600`+off+`, "width": 1200, "head": 2000`+off+`},
-				"h": {"kind": "hatch", "x": 600`+off+`, "width": 1200, "sill": 2000`+off+`, "head": 2400}}`,
+			f := setOut(t, planOf(fmt.Sprintf(`"width": 2400, "height": 2400, "openings": {"d": {"kind": "door", "x": %[1]v, "width": 1200, "head": %[2]v},
+				"h": {"kind": "hatch", "x": %[1]v, "width": 1200, "sill": %[2]v, "head": %[3]v}}`, 600+off, 2000+off, 2400+min(off, 0)),
 				`{"id": "E", "on": "w", "panel": "oak", "from": "`+from+`"}`))
 			names := idsOf(f.Pieces)
 			slices.Sort(names)
 			// Door and hatch take all of the two panels in the middle.
 			if want := []string{"E1", "E4"}; !slices.Equal(names, want) {
-				t.Errorf("off by %q, from the %s: pieces %q, want %q", off, from, names, want)
+				t.Errorf("off by %v, from the %s: pieces %q, want %q", off, from, names, want)
 			}
 			if len(f.Rips) > 0 {
-				t.Errorf("off by %q, from the %s: nothing is sawn upright, got %q", off, from, idsOf(f.Rips))
+				t.Errorf("off by %v, from the %s: nothing is sawn upright, got %q", off, from, idsOf(f.Rips))
 			}
 			for _, l := range f.Legs {
 				if l.Width != 600 || l.Notched {
-					t.Errorf("off by %q, from the %s: %s is %v wide, want a whole piece of 600", off, from, l.ID, l.Width)
+					t.Errorf("off by %v, from the %s: %s is %v wide, want a whole piece of 600", off, from, l.ID, l.Width)
 				}
 			}
 		}
@@ -185,6 +185,20 @@ func TestEveryFactHasANameOfItsOwn(t *testing.T) {
 		if n := len(list); len(slices.Compact(list)) != n {
 			t.Errorf("two %s have one name", name)
 		}
+	}
+}
+
+// Pieces are what is fixed, so both parts of a divided one count: 10 500 panels of 6 with a window across them all.
+func TestAPlanThatComesToTooManyPiecesIsRefused(t *testing.T) {
+	text := strings.NewReplacer(`"width": 600`, `"width": 6`, `"pitch": 40, "width": 28`, `"pitch": 40, "width": 2`, `"overlap": 5`, `"overlap": 0`).Replace(
+		planOf(`"width": 63000, "height": 2400, "openings": {"win": {"kind": "window", "x": 0, "width": 63000, "sill": 1000, "head": 2000}}`, plainRun))
+	p, err := decode("plan.json", []byte(text))
+	if err != nil {
+		t.Fatal(err)
+	}
+	_, err = setout.Plan(context.Background(), p, assumed)
+	if want := fmt.Sprintf("/runs/0: the plan comes to more than %d pieces; is a length in the wrong unit?", setout.Most); err == nil || err.Error() != want {
+		t.Errorf("error %v, want %s", err, want)
 	}
 }
 

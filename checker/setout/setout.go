@@ -32,7 +32,7 @@ func (m *Misfit) Error() string { return m.At + ": " + m.Message }
 
 // Most is how many pieces a plan may come to: a bound for plans whose sizes
 // are a slip of the unit, far above any real job.
-const Most = 20_000
+const Most = 12_000
 
 // near is what two lengths may differ by and still be the same, in millimetres;
 // it absorbs what converting inches leaves behind the comma.

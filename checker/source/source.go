@@ -268,8 +268,14 @@ func (d *Document) Position(offset int) fault.Position {
 	offset = min(max(offset, 0), len(d.Bytes))
 	line := sort.SearchInts(d.lines, offset+1) // the first line that starts behind it
 	start := d.lines[line-1]
-	from, to := d.widths(start), d.widths(offset)
-	return fault.Position{Offset: offset, Line: line, Byte: offset - start + 1, Rune: to.runes - from.runes + 1, UTF16: to.units - from.units + 1}
+	var w width
+	if offset-start <= stride {
+		measure(&w, d.Bytes[start:offset])
+	} else {
+		from, to := d.widths(start), d.widths(offset)
+		w = width{to.runes - from.runes, to.units - from.units}
+	}
+	return fault.Position{Offset: offset, Line: line, Byte: offset - start + 1, Rune: w.runes + 1, UTF16: w.units + 1}
 }
 
 // width is how many code points and UTF-16 code units a stretch of text has.
@@ -277,7 +283,7 @@ type width struct{ runes, units int }
 
 // stride is how far apart the places are at which widths are kept: without
 // them, every position in a document of one long line would read all of it.
-const stride = 4096
+const stride = 512
 
 // widths gives the width of the text before an offset.
 func (d *Document) widths(offset int) width {
