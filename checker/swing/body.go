@@ -44,11 +44,11 @@ func (b Body) clean() Body {
 		if !p.usable() {
 			return nil
 		}
-		if len(out) == 0 || math.Hypot(p.X-out[len(out)-1].X, p.Y-out[len(out)-1].Y) > apart {
+		if len(out) == 0 || math.Hypot(p.X-out[len(out)-1].X, p.Y-out[len(out)-1].Y) > noise {
 			out = append(out, p)
 		}
 	}
-	for len(out) > 1 && math.Hypot(out[0].X-out[len(out)-1].X, out[0].Y-out[len(out)-1].Y) <= apart {
+	for len(out) > 1 && math.Hypot(out[0].X-out[len(out)-1].X, out[0].Y-out[len(out)-1].Y) <= noise {
 		out = out[:len(out)-1]
 	}
 	area := out.area()
@@ -138,15 +138,15 @@ func (s side) square(p Point) float64 {
 	return math.Atan2(s.ux, -s.uy) - direction
 }
 
-// passes gives the angles in radians at which a point that turns anticlockwise passes the line that lies so deep inside the side's line (mm),
-// on its way in and on its way out. On its circle of radius r it lies r cos(angle - square) along the normal.
-func (s side) passes(p Point, depth float64) (in, out float64, ok bool) {
+// passes gives the angles in radians at which a point that turns anticlockwise (way 1) or clockwise (-1) passes the side's line, on its way in
+// and on its way out. On its circle of radius r it lies r cos(angle - square) along the normal, and the line lies at a distance from the axis.
+func (s side) passes(p Point, way float64) (in, out float64, ok bool) {
 	radius, _ := p.polar()
-	distance := s.ux*s.from.Y - s.uy*s.from.X + depth
+	distance := s.ux*s.from.Y - s.uy*s.from.X
 	if math.Abs(distance) > radius || radius == 0 {
 		return 0, 0, false
 	}
-	square, half := s.square(p), math.Acos(distance/radius)
+	square, half := way*s.square(p), math.Acos(distance/radius)
 	return square - half, square + half, true
 }
 

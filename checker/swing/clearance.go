@@ -14,7 +14,7 @@ func (a *approach) take(b approach) {
 		b.gap = 0
 	}
 	// A difference that is noise must not decide.
-	if b.gap < a.gap-apart || b.gap < a.gap+apart && b.angle < a.angle {
+	if b.gap < a.gap-noise || b.gap < a.gap+noise && b.angle < a.angle {
 		*a = b
 	}
 }
@@ -56,20 +56,20 @@ func Clearance(moving, fixed Body, from, to float64) (gap float64, angle float64
 }
 
 // turningPoints gives in degrees every angle at which the distance between a side and a point may be least, as the point turns anticlockwise
-// (direction 1) or clockwise (-1): at the ends, where it stands square in front of the line on one side or the other, where it is on the line,
+// (way 1) or clockwise (-1): at the ends, where it stands square in front of the line on one side or the other, where it is on the line,
 // and where it is on a ray with the side's first vertex. (The other vertex is the next side's first.) From the side to beyond its end the
 // distance goes on smoothly, so that it is least nowhere else.
-func (s side) turningPoints(p Point, direction, from, to float64) []float64 {
+func (s side) turningPoints(p Point, way, from, to float64) []float64 {
 	_, start := p.polar()
 	_, end := s.from.polar()
-	square := s.square(p)
-	angles := []float64{square, square + math.Pi, end - start}
-	if in, out, ok := s.passes(p, 0); ok {
+	square := way * s.square(p)
+	angles := []float64{square, square + math.Pi, way * (end - start)}
+	if in, out, ok := s.passes(p, way); ok {
 		angles = append(angles, in, out)
 	}
 	out := []float64{from, to}
 	for _, angle := range angles {
-		out = append(out, turns(direction*angle, from, to)...)
+		out = append(out, turns(angle, from, to)...)
 	}
 	return out
 }

@@ -22,8 +22,8 @@ const (
 	// slack is how far, in mm, a vertex may pass beside the end of a side and still be looked at: where a circle only just reaches a line, its
 	// place along the line is known no better. An angle too many costs a look and changes nothing.
 	slack = 1e-3
-	// apart is the least difference, in degrees, between two angles that count as two: at 10 m from the axis it is less than near.
-	apart = 1e-9
+	// noise is a difference, in mm or degrees, that counts as none; a turn by so much moves a point 10 m from the axis by less than near.
+	noise = 1e-9
 	// largest is the largest coordinate, in mm.
 	largest = 1e7
 )
@@ -42,6 +42,14 @@ type event struct {
 	side    side    // at 0 degrees
 	ofFixed bool    // the vertex is the fixed body's, the side the moving one's
 	enters  bool    // the vertex is on its way in
+}
+
+// way is the way that the vertex turns, seen from the body that has the side: 1 anticlockwise, -1 clockwise.
+func (e event) way() float64 {
+	if e.ofFixed {
+		return -1
+	}
+	return 1
 }
 
 // FirstContact turns moving anticlockwise from the one angle to the other
@@ -69,7 +77,7 @@ func FirstContact(moving, fixed Body, from, to float64) (angle float64, at Point
 		if i < len(events) {
 			end = events[i].angle
 		}
-		if end-start <= apart {
+		if end-start <= noise {
 			continue
 		}
 		if common, ok := overlap(m.turned((start+end)/2), core); ok {
@@ -84,35 +92,30 @@ func FirstContact(moving, fixed Body, from, to float64) (angle float64, at Point
 // meetings gives, by angle, every event of a moving body with the core of a fixed one.
 func meetings(m, f, core Body, from, to float64) []event {
 	var out []event
-	add := func(vertex, onCourse Point, s side, depth float64, ofFixed bool) {
-		in, out2, ok := s.passes(onCourse, depth)
+	// p turns and passes s, both of them the core's where they are the fixed body's; e says whose they are.
+	add := func(p Point, s side, e event) {
+		in, outwards, ok := s.passes(p, e.way())
 		if !ok {
 			return
 		}
-		direction := 1.0
-		if ofFixed {
-			// Seen from the moving body the fixed vertex turns clockwise, and what was the way out is the way in.
-			in, out2, direction = -out2, -in, -1
-		}
-		for _, pass := range []struct {
-			angle  float64
-			enters bool
-		}{{in, true}, {out2, false}} {
-			for _, angle := range turns(pass.angle, from, to) {
-				if along := s.along(onCourse.turned(direction * angle)); along > -slack && along < s.length+slack {
-					out = append(out, event{angle, vertex, s, ofFixed, pass.enters})
+		for i, pass := range []float64{in, outwards} {
+			for _, e.angle = range turns(pass, from, to) {
+				if along := s.along(p.turned(e.way() * e.angle)); along > -slack && along < s.length+slack {
+					e.enters = i == 0
+					out = append(out, e)
 				}
 			}
 		}
 	}
-	for _, s := range f.sides() {
+	sides := f.sides()
+	for i, s := range core.sides() {
 		for _, p := range m {
-			add(p, p, s, near, false)
+			add(p, s, event{vertex: p, side: sides[i]})
 		}
 	}
 	for _, s := range m.sides() {
 		for i, p := range core {
-			add(f[i], p, s, 0, true)
+			add(p, s, event{vertex: f[i], side: s, ofFixed: true})
 		}
 	}
 	slices.SortStableFunc(out, func(a, b event) int { return cmp.Compare(a.angle, b.angle) })
@@ -125,15 +128,12 @@ func meetings(m, f, core Body, from, to float64) []event {
 func touch(events []event, deep, from float64, common Point) (float64, Point) {
 	angle, at, found := deep, common, false
 	for _, e := range events {
-		if math.Abs(e.angle-deep) > 10*apart || !e.enters {
+		if math.Abs(e.angle-deep) > 10*noise || !e.enters {
 			continue
 		}
 		began := deep
-		if in, out, ok := e.side.passes(e.vertex, 0); ok {
-			if e.ofFixed {
-				in = -out
-			}
-			began = max(from, min(deep, last(in, deep+apart)))
+		if in, _, ok := e.side.passes(e.vertex, e.way()); ok {
+			began = max(from, min(deep, last(in, deep+noise)))
 		}
 		// At a corner two sides are passed, and both must be before anything is entered.
 		if !found || began > angle {
