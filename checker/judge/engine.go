@@ -46,6 +46,7 @@ type Engine struct {
 	store    storage.Store // the limits
 	deadline time.Duration
 	only     []string
+	needs    map[string]bool // the lists of facts that some rule names; nil is all
 }
 
 // Load parses and compiles the rules below the root of a file system, and what
@@ -78,9 +79,35 @@ func (e *Engine) compile(modules map[string]*ast.Module, c *ast.Compiler) error 
 	for id, l := range e.Limits {
 		values[id] = l.Value
 	}
-	e.compiler = c
+	e.compiler, e.needs = c, needed(c.Modules)
 	e.store = inmem.NewFromObjectWithOpts(map[string]any{"limits": values}, inmem.OptReturnASTValuesOnRead(true), inmem.OptRoundTripOnWrite(false))
 	return nil
+}
+
+// needed gives the names of the facts that rules read, so that the others need
+// not be made into the engine's values. A rule that names the input as a whole
+// needs them all: nil.
+func needed(modules map[string]*ast.Module) map[string]bool {
+	out, whole := map[string]bool{}, false
+	for _, m := range modules {
+		ast.WalkRefs(m, func(r ast.Ref) bool {
+			if !r[0].Equal(ast.InputRootDocument) {
+				return false
+			}
+			if len(r) > 1 {
+				if name, ok := r[1].Value.(ast.String); ok {
+					out[string(name)] = true
+					return false
+				}
+			}
+			whole = true
+			return false
+		})
+	}
+	if whole {
+		return nil
+	}
+	return out
 }
 
 func byID(a, b *Rule) int { return strings.Compare(a.ID, b.ID) }
@@ -160,7 +187,7 @@ func compileFaults(errs ast.Errors) error {
 // rule and subject. Faults are rules that did not run to their end; the others'
 // results are given all the same. The error is the context's.
 func (e *Engine) Judge(ctx context.Context, f *facts.Facts) ([]Result, fault.List, error) {
-	input, err := toValue(f)
+	input, err := toInput(f, e.needs)
 	if err != nil {
 		return nil, nil, fmt.Errorf("giving the facts to the rules: %w", err)
 	}

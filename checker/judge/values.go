@@ -9,6 +9,8 @@ import (
 	"sync"
 
 	"github.com/open-policy-agent/opa/v1/ast"
+
+	"trysquare/checker/facts"
 )
 
 // toValue builds the engine's value of a Go value straight, without JSON text
@@ -16,6 +18,25 @@ import (
 // kept), slices, pointers, strings, booleans and numbers. Whole numbers become
 // whole numbers, which compare several times faster.
 func toValue(v any) (*ast.Term, error) { return term(reflect.ValueOf(v)) }
+
+// toInput is toValue for facts of which only some lists are needed; nil is all.
+func toInput(f *facts.Facts, needs map[string]bool) (*ast.Term, error) {
+	v := reflect.ValueOf(f).Elem()
+	var pairs [][2]*ast.Term
+	for _, field := range fields(v.Type()) {
+		fv := v.FieldByIndex(field.index)
+		name := string(field.key.Value.(ast.String))
+		if needs != nil && !needs[name] || field.omitempty && fv.IsZero() {
+			continue
+		}
+		t, err := term(fv)
+		if err != nil {
+			return nil, fmt.Errorf("%s: %w", name, err)
+		}
+		pairs = append(pairs, [2]*ast.Term{field.key, t})
+	}
+	return ast.NewTerm(ast.NewObject(pairs...)), nil
+}
 
 type field struct {
 	index     []int
