@@ -17,7 +17,7 @@ import (
 // order is the way of a plan. Each package imports only those before it; the
 // last is this one, which walks the whole way. A new package takes its place here.
 var order = []string{
-	"fault", "source", "length", "validate", "limits", "plan", "planar", "swing", "cutting", "facts", "setout", "judge", "report", "",
+	"fault", "source", "length", "validate", "limits", "planar", "plan", "swing", "cutting", "facts", "setout", "judge", "report", "",
 }
 
 // besides is what a step may import of the module outside checker/.

@@ -27,13 +27,20 @@ type Facts struct {
 	Jambs    []Jamb    `json:"jambs"`
 	// Lines compares pieces whose slats should line up: over and under openings with those beside them, and a
 	// closed leaf with what is above it.
-	Lines    []LinePair `json:"lines"`
-	Headers  []Header   `json:"headers"`
-	Fixings  []Fixing   `json:"fixings"`
-	Zones    []Zone     `json:"zones"`
-	Sequence Sequence   `json:"sequence"`
-	Boards   []Boards   `json:"boards"`
-	Adhesive *Adhesive  `json:"adhesive,omitempty"`
+	Lines    []LinePair  `json:"lines"`
+	Headers  []Header    `json:"headers"`
+	Fixings  []Fixing    `json:"fixings"`
+	Zones    []Zone      `json:"zones"`
+	Screws   []ScrewPath `json:"screws"`
+	Counts   Counts      `json:"counts"`
+	Sequence Sequence    `json:"sequence"`
+	// Holes is where accessories come through the panels.
+	Holes  []Hole   `json:"holes"`
+	Boards []Boards `json:"boards"`
+	// Cutting is the cutting plan, board by board; the plan\'s own is held against the same pieces in CutMisfits.
+	Cutting    []Stock     `json:"cutting"`
+	CutMisfits []CutMisfit `json:"cut_misfits"`
+	Adhesive   *Adhesive   `json:"adhesive,omitempty"`
 }
 
 // About says what a fact is about and where the plan says it. Every subject has one.
@@ -60,8 +67,11 @@ type Wall struct {
 	Height         float64     `json:"height"`
 	Background     *Background `json:"background,omitempty"`
 	ServicesStated bool        `json:"services_stated"` // the plan has a list of accessories, empty or not
-	Area           float64     `json:"area"`            // m², openings included
-	Covered        float64     `json:"covered"`         // m² under pieces
+	Thickness      *float64    `json:"thickness,omitempty"`
+	Thin           *bool       `json:"thin,omitempty"` // so thin that cables on its reverse count on this face; absent where its thickness is unsaid
+	ReverseStated  bool        `json:"reverse_stated"` // the plan has a list of accessories on the other face, empty or not
+	Area           float64     `json:"area"`           // m², openings included
+	Covered        float64     `json:"covered"`        // m² under pieces
 }
 
 // Background is what is behind the panels.
@@ -127,6 +137,7 @@ type Piece struct {
 	Space       *float64 `json:"space,omitempty"`
 	Excess      *float64 `json:"excess,omitempty"` // by how much the first exceeds the second, at least 0
 	Narrowest   Narrow   `json:"narrowest"`
+	Pattern     Pattern  `json:"pattern"`
 	Outline     []Point  `json:"outline"` // anticlockwise, from its lowest leftmost corner
 	Cutouts     []Cutout `json:"cutouts"` // openings wholly inside the piece
 }
@@ -314,6 +325,14 @@ type Screws struct {
 	PlugBit    string   `json:"plug_bit,omitempty"`
 	PlugLength *float64 `json:"plug_length,omitempty"`
 	Places     []Screw  `json:"places"`
+	// Over all of them, mm; each is absent where there is none that it could be measured on.
+	NearestEdge *float64 `json:"nearest_edge,omitempty"` // the least distance from an edge of the piece
+	OnSlat      int      `json:"on_slat"`                // how many stand on a slat's face for want of a space between two
+	WorstStud   *float64 `json:"worst_stud,omitempty"`   // the greatest distance from the middle of the nearest stud or batten
+	PlugApart   *float64 `json:"plug_apart,omitempty"`   // the least from one of its plugs to any other on the wall
+	// PlugEdge is the least distance of a plug from an edge of the masonry: an opening's, as far as its lining's face
+	// (0 in the opening), or the wall's end at an external corner.
+	PlugEdge *float64 `json:"plug_edge,omitempty"`
 }
 
 // Into gathers the screws of a piece that reach the same thing.
@@ -335,15 +354,16 @@ type Screw struct {
 // Zone is a strip of wall in which cables are likely, with the screws that fall in it.
 type Zone struct {
 	About
-	Why       string   `json:"why"` // what makes it likely
-	Left      float64  `json:"left"`
-	Right     float64  `json:"right"`
-	Bottom    float64  `json:"bottom"`
-	Top       float64  `json:"top"`
-	Screws    int      `json:"screws"`
-	Pieces    []string `json:"pieces"`            // those that the screws hold
-	Deepest   *float64 `json:"deepest,omitempty"` // how far the deepest goes into the wall; absent where there is none or its length is unsaid
-	DepthSaid bool     `json:"depth_said"`
+	Why       string      `json:"why"` // what makes it likely
+	Left      float64     `json:"left"`
+	Right     float64     `json:"right"`
+	Bottom    float64     `json:"bottom"`
+	Top       float64     `json:"top"`
+	Screws    int         `json:"screws"`
+	Pieces    []string    `json:"pieces"`            // those that the screws hold
+	Deepest   *float64    `json:"deepest,omitempty"` // how far the deepest goes into the wall; absent where there is none or its length is unsaid
+	DepthSaid bool        `json:"depth_said"`
+	Places    []ZoneScrew `json:"places"` // those screws, for drawings
 }
 
 // Sequence is the order of the work. Its id is "sequence".
@@ -368,11 +388,15 @@ type Step struct {
 type Boards struct {
 	About
 	Panel string `json:"panel"`
-	// Needed is the boards of a cutting plan that works, with kerf, slats upright and factory edges where they
-	// are wanted. A better plan may exist; Least is what none can go under by area.
-	Needed  int  `json:"needed"`
-	Least   int  `json:"least"`
-	Ordered *int `json:"ordered,omitempty"`
+	// Needed is the fresh boards of the cutting plan found: with kerf, slats upright, factory edges where they are
+	// wanted, and offcuts in stock used first. No plan takes fewer than Least; where Proven, the two are one.
+	Needed  int     `json:"needed"`
+	Least   int     `json:"least"`
+	Proven  bool    `json:"proven"`
+	Offcuts int     `json:"offcuts"` // used
+	Kerf    float64 `json:"kerf"`
+	Ordered *int    `json:"ordered,omitempty"`
+	Stated  *int    `json:"stated,omitempty"` // fresh boards in the plan's own cutting plan
 }
 
 // Adhesive is what is needed of it in all. Its id is "adhesive".

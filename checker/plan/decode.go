@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"cmp"
 	"fmt"
 	"maps"
 	"slices"
@@ -33,6 +34,7 @@ func Decode(d *source.Document) (*Plan, error) {
 	}
 	b.steps(raw)
 	b.order(raw)
+	b.cutting(raw)
 	b.uniqueIDs()
 	if err := b.faults.Sorted(); err != nil {
 		return nil, err
@@ -98,7 +100,7 @@ func (b *builder) panel(name string, r rawPanel) {
 	before := len(b.faults)
 	p := &Panel{At: at, Name: name, Width: float64(r.Width), Height: float64(r.Height), Thickness: float64(r.Thickness), Mass: r.Mass,
 		Pitch: float64(r.Slats.Pitch), SlatWidth: float64(r.Slats.Width), First: float64(r.Slats.First), Backing: float64(r.Backing.Thickness),
-		LeftEdge: "square", RightEdge: "square"}
+		LeftEdge: "square", RightEdge: "square", Turnable: r.Turnable}
 	if r.Edges != nil {
 		p.LeftEdge, p.RightEdge, p.Overlap = r.Edges.Left, r.Edges.Right, float64(r.Edges.Overlap)
 		b.notNegative(at+"/edges", sized("overlap", p.Overlap))
@@ -133,9 +135,17 @@ func (b *builder) steps(raw *rawPlan) {
 
 func (b *builder) order(raw *rawPlan) {
 	b.plan.Order = Order{At: "/order", Boards: map[string]int{}}
-	if n := raw.Order.Cartridges; n != nil {
-		whole := int(*n)
-		b.plan.Order.Cartridges = &whole
+	o := &b.plan.Order
+	o.Cartridges, o.Screws, o.Plugs, o.Trim = whole(raw.Order.Cartridges), whole(raw.Order.Screws), whole(raw.Order.Plugs), optional(raw.Order.Trim)
+	b.notNegative("/order", size{"trim", o.Trim})
+	for i, c := range raw.Order.Offcuts {
+		at := fmt.Sprintf("/order/offcuts/%d", i)
+		piece := Offcut{At: at, ID: c.ID, Panel: b.findPanel(c.Panel), Width: float64(c.Width), Height: float64(c.Height), Keeps: cmp.Or(c.Keeps, "none")}
+		if piece.Panel == nil {
+			b.reference(at+"/panel", "there is no panel %q in the plan", c.Panel)
+		}
+		b.positive(at, sized("width", piece.Width), sized("height", piece.Height))
+		o.Offcuts = append(o.Offcuts, piece)
 	}
 	for _, name := range slices.Sorted(maps.Keys(raw.Order.Boards)) {
 		b.plan.Order.Boards[name] = int(raw.Order.Boards[name])
@@ -143,6 +153,36 @@ func (b *builder) order(raw *rawPlan) {
 			at := b.doc.At("/order/boards/" + source.Escape(name)) // what is wrong is the name, not the number behind it
 			b.faults = append(b.faults, fault.New(fault.Reference, b.doc.KeyPlace(at), "there is no panel %q in the plan", name))
 		}
+	}
+}
+
+func whole(n *count) *int {
+	if n == nil {
+		return nil
+	}
+	w := int(*n)
+	return &w
+}
+
+// cutting reads the plan's own cutting plan; the pieces that it names are
+// looked up when they have been set out.
+func (b *builder) cutting(raw *rawPlan) {
+	b.plan.Saw = Saw{Kind: raw.Saw.Kind, Kerf: optional(raw.Saw.Kerf)}
+	b.notNegative("/saw", size{"kerf", b.plan.Saw.Kerf})
+	if raw.Cutting == nil {
+		return
+	}
+	b.plan.CuttingStated = true
+	for i, c := range *raw.Cutting {
+		at := fmt.Sprintf("/cutting/%d", i)
+		board := CutBoard{At: at, Panel: b.findPanel(c.Panel), Offcut: c.Offcut, Lengths: c.Lengths}
+		if board.Panel == nil {
+			b.reference(at+"/panel", "there is no panel %q in the plan", c.Panel)
+		}
+		if c.Offcut != "" && !slices.ContainsFunc(b.plan.Order.Offcuts, func(o Offcut) bool { return o.ID == c.Offcut }) {
+			b.reference(at+"/offcut", "there is no offcut %q in the order", c.Offcut)
+		}
+		b.plan.Cutting = append(b.plan.Cutting, board)
 	}
 }
 
@@ -173,8 +213,11 @@ func (b *builder) uniqueIDs() {
 		}
 	}
 	for _, w := range b.plan.Walls {
-		for _, s := range w.Services {
+		for _, s := range slices.Concat(w.Services, w.Reverse) {
 			once("the accessory", s.ID, s.At)
 		}
+	}
+	for _, o := range b.plan.Order.Offcuts {
+		once("the offcut", o.ID, o.At)
 	}
 }

@@ -1,7 +1,9 @@
 package plan
 
 import (
+	"cmp"
 	"fmt"
+	"math"
 	"strings"
 
 	"trysquare/checker/length"
@@ -11,7 +13,7 @@ import (
 func (b *builder) write(mm float64) string { return length.Unit(b.plan.Units).Format(mm) }
 
 func (b *builder) run(at string, r *rawRun) {
-	run := &Run{At: at, ID: r.ID, On: r.On, FromRight: r.From == "right", Start: float64(r.Start), Joint: float64(r.Joint),
+	run := &Run{At: at, ID: r.ID, On: r.On, From: cmp.Or(r.From, "left"), Centre: cmp.Or(r.Centre, "joint"), FixedIn: r.FixedIn, Start: float64(r.Start), Joint: float64(r.Joint),
 		Base: float64(r.Base), ClearTop: float64(r.ClearTop), Height: optional(r.Height), HeadDrop: optional(r.HeadDrop)}
 	run.Panel = b.findPanel(r.Panel)
 	if run.Panel == nil {
@@ -26,18 +28,50 @@ func (b *builder) run(at string, r *rawRun) {
 			run.CutEdges[where] = Treatment{At: at + "/cut_edges/" + where, By: t.By, With: t.With}
 		}
 	}
+	b.courses(run, r)
 	run.Fix = b.fix(at+"/fix", r.Fix)
+	if len(r.Pieces) > 0 && (run.From == "middle" || run.From == "line" || len(run.Courses) > 1) {
+		b.geometry(at+"/pieces", "pieces can be spelled out only in a run of one course from the left or the right end")
+	}
 	for i, p := range r.Pieces {
 		pat := fmt.Sprintf("%s/pieces/%d", at, i)
-		piece := Piece{At: pat, ID: p.ID, Width: optional(p.Width), Cut: p.Cut, Gap: optional(p.Gap), HiddenBy: p.HiddenBy, Fix: b.fix(pat+"/fix", p.Fix)}
-		b.positive(pat, size{"width", piece.Width})
+		piece := Piece{At: pat, ID: p.ID, Width: optional(p.Width), Cut: p.Cut, Gap: optional(p.Gap), HiddenBy: p.HiddenBy, WidthTop: optional(p.WidthTop), Turned: p.Turned, Scribed: p.Scribed, Fix: b.fix(pat+"/fix", p.Fix)}
+		b.positive(pat, size{"width", piece.Width}, size{"width_top", piece.WidthTop})
+		if piece.WidthTop != nil && piece.Width == nil {
+			b.geometry(pat+"/width_top", "a tapered piece needs its width at the bottom too")
+		}
+		if piece.Turned && run.Panel != nil && !run.Panel.Turnable {
+			b.geometry(pat+"/turned", "the panel %q is not one that may be turned", run.Panel.Name)
+		}
 		b.notNegative(pat, size{"gap", piece.Gap})
-		if piece.Width != nil && run.Panel != nil && run.Panel.Width > 0 && *piece.Width > run.Panel.Width+tolerance {
+		if piece.Width != nil && run.Panel != nil && run.Panel.Width > 0 && max(*piece.Width, or2(piece.WidthTop)) > run.Panel.Width+tolerance {
 			b.geometry(pat+"/width", "a piece cannot be wider than its panel, which covers %s", b.write(run.Panel.Width))
 		}
 		run.Pieces = append(run.Pieces, piece)
 	}
 	b.plan.Runs = append(b.plan.Runs, run)
+}
+
+// or2 gives what is said, or 0.
+func or2(v *float64) float64 {
+	if v == nil {
+		return 0
+	}
+	return *v
+}
+
+// courses gives a run its courses; one, where the plan lists none.
+func (b *builder) courses(run *Run, r *rawRun) {
+	for i, c := range r.Courses {
+		at := fmt.Sprintf("%s/courses/%d", run.At, i)
+		run.Courses = append(run.Courses, Course{At: at, Height: optional(c.Height), Start: or(c.Start, run.Start), Gap: float64(c.Gap)})
+		b.positive(at, size{"height", optional(c.Height)})
+		b.notTiny(at, size{"height", optional(c.Height)})
+		b.notNegative(at, sized("gap", float64(c.Gap)))
+	}
+	if len(run.Courses) == 0 {
+		run.Courses = []Course{{At: run.At, Height: run.Height, Start: run.Start}}
+	}
 }
 
 // surface finds the wall or leaf that a run stands on, and sees that the run fits on it.
@@ -73,14 +107,31 @@ func (b *builder) surface(run *Run) {
 	if width <= 0 || room <= 0 || run.Panel != nil && run.Panel.Width <= 0 {
 		return // said already, at the size itself
 	}
+	b.starts(run, width, what)
+	if run.Base+run.ClearTop >= room {
+		b.geometry(run.At, "nothing is left between the run's base and its clear top")
+	}
+}
+
+// starts sees that a run begins on its wall or leaf.
+func (b *builder) starts(run *Run, width float64, what string) {
+	switch run.From {
+	case "middle":
+		if math.Abs(run.Start) >= width/2 {
+			b.geometry(run.At+"/start", "that lies %s from the middle of the %s, which is only %s wide", b.write(run.Start), what, b.write(width))
+		}
+		return
+	case "line":
+		if run.Start < 0 || run.Start > width {
+			b.geometry(run.At+"/start", "the line lies outside the %s, which is %s wide", what, b.write(width))
+		}
+		return
+	}
 	if run.Start >= width {
 		b.geometry(run.At+"/start", "the run would start %s from the end of the %s, which is only %s wide", b.write(run.Start), what, b.write(width))
 	}
 	if run.Panel != nil && run.Start <= -run.Panel.Width {
 		b.geometry(run.At+"/start", "the first panel would lie wholly outside the %s; start less than %s before its end", what, b.write(run.Panel.Width))
-	}
-	if run.Base+run.ClearTop >= room {
-		b.geometry(run.At, "nothing is left between the run's base and its clear top")
 	}
 }
 

@@ -3,8 +3,10 @@ package plan
 import (
 	"fmt"
 	"maps"
+	"math"
 	"slices"
 
+	"trysquare/checker/planar"
 	"trysquare/checker/source"
 )
 
@@ -13,12 +15,17 @@ func (b *builder) wall(name string, r rawWall) {
 	w := &Wall{At: at, Name: name, Width: float64(r.Width), Height: float64(r.Height),
 		LeftCorner: r.Ends.Left.Corner, RightCorner: r.Ends.Right.Corner,
 		SkirtingHeight: float64(r.Skirting.Height), SkirtingThickness: float64(r.Skirting.Thickness)}
-	b.positive(at, sized("width", w.Width), sized("height", w.Height))
+	b.positive(at, sized("width", w.Width), sized("height", w.Height), size{"thickness", optional(r.Thickness)})
+	w.Thickness = optional(r.Thickness)
 	b.notNegative(at, sized("skirting/height", w.SkirtingHeight), sized("skirting/thickness", w.SkirtingThickness))
 	sound := w.Width > 0 && w.Height > 0 // nothing is compared with a size that is wrong by itself
 	if sound && w.SkirtingHeight >= w.Height {
 		b.geometry(at+"/skirting/height", "the skirting must be lower than the wall, which is %s high", b.write(w.Height))
 	}
+	if sound && r.Outline != nil {
+		b.outline(w, r.Outline)
+	}
+	w.Measured = b.measured(at+"/measured", r.Measured)
 	if r.Background != nil {
 		w.Background = b.background(at+"/background", r.Background)
 	}
@@ -26,18 +33,65 @@ func (b *builder) wall(name string, r rawWall) {
 		b.opening(w, name, r.Openings[name])
 	}
 	b.apart(w)
-	if r.Services != nil {
-		w.ServicesStated = true
-		for i, s := range *r.Services {
-			sat := fmt.Sprintf("%s/services/%d", at, i)
-			w.Services = append(w.Services, Service{At: sat, ID: s.ID, Kind: s.Kind, X: float64(s.X), Y: float64(s.Y), Width: float64(s.Width), Height: float64(s.Height)})
-			b.positive(sat, sized("width", float64(s.Width)), sized("height", float64(s.Height)))
-			if sound && (s.X < 0 || float64(s.X+s.Width) > w.Width+tolerance || s.Y < 0 || float64(s.Y+s.Height) > w.Height+tolerance) {
-				b.geometry(sat, "the accessory %q reaches outside its wall, which is %s wide and %s high", s.ID, b.write(w.Width), b.write(w.Height))
-			}
+	w.Services, w.ServicesStated = b.services(w, at+"/services", r.Services, sound)
+	w.Reverse, w.ReverseStated = b.services(w, at+"/reverse", r.Reverse, sound)
+	b.plan.Walls = append(b.plan.Walls, w)
+}
+
+// services reads the accessories on one face of a wall; stated is false where the plan has no list of them.
+func (b *builder) services(w *Wall, at string, list *[]rawService, sound bool) (out []Service, stated bool) {
+	if list == nil {
+		return nil, false
+	}
+	for i, s := range *list {
+		sat := fmt.Sprintf("%s/%d", at, i)
+		out = append(out, Service{At: sat, ID: s.ID, Kind: s.Kind, X: float64(s.X), Y: float64(s.Y), Width: float64(s.Width), Height: float64(s.Height)})
+		b.positive(sat, sized("width", float64(s.Width)), sized("height", float64(s.Height)))
+		if sound && (s.X < 0 || float64(s.X+s.Width) > w.Width+tolerance || s.Y < 0 || float64(s.Y+s.Height) > w.Height+tolerance) {
+			b.geometry(sat, "the accessory %q reaches outside its wall, which is %s wide and %s high", s.ID, b.write(w.Width), b.write(w.Height))
 		}
 	}
-	b.plan.Walls = append(b.plan.Walls, w)
+	return out, true
+}
+
+// outline reads a wall's corners. They must make one simple polygon that spans
+// the wall's width and height.
+func (b *builder) outline(w *Wall, corners []rawCorner) {
+	at := w.At + "/outline"
+	var ring []planar.Point
+	for _, c := range corners {
+		ring = append(ring, planar.Point{X: float64(c.X), Y: float64(c.Y)})
+	}
+	polygon, err := planar.New(ring)
+	if err != nil {
+		b.geometry(at, "these corners make no wall: %v", err)
+		return
+	}
+	left, bottom, right, top := polygon.Bounds()
+	if math.Abs(left) > tolerance || math.Abs(bottom) > tolerance || math.Abs(right-w.Width) > tolerance || math.Abs(top-w.Height) > tolerance {
+		b.geometry(at, "the outline must span the wall: from 0 to %s across and from 0 to %s up", b.write(w.Width), b.write(w.Height))
+		return
+	}
+	for _, q := range polygon.Outer {
+		w.Outline = append(w.Outline, Corner(q))
+	}
+}
+
+func (b *builder) measured(at string, r *rawMeasured) *Measured {
+	if r == nil {
+		return nil
+	}
+	m := &Measured{At: at, Floor: optional(r.Widths.Floor), Middle: optional(r.Widths.Middle), Ceiling: optional(r.Widths.Ceiling),
+		PlumbLeft: optional(r.OutOfPlumb.Left), PlumbRight: optional(r.OutOfPlumb.Right), Flatness: optional(r.Flatness)}
+	b.positive(at+"/widths", size{"floor", m.Floor}, size{"middle", m.Middle}, size{"ceiling", m.Ceiling})
+	b.notNegative(at, size{"flatness", m.Flatness})
+	for i, h := range r.Heights {
+		hat := fmt.Sprintf("%s/heights/%d", at, i)
+		b.positive(hat, sized("height", float64(h.Height)))
+		b.notNegative(hat, sized("x", float64(h.X)))
+		m.Heights = append(m.Heights, MeasuredHeight{float64(h.X), float64(h.Height)})
+	}
+	return m
 }
 
 func (b *builder) background(at string, r *rawBackground) *Background {
@@ -64,7 +118,15 @@ func (b *builder) opening(w *Wall, name string, r rawOpening) {
 	if r.Lining != nil {
 		o.LiningStated, o.LiningClad, o.LiningThickness = true, r.Lining.Clad, optional(r.Lining.Thickness)
 		b.positive(at+"/lining", size{"thickness", o.LiningThickness})
+		o.LiningStart = optional(r.Lining.Start)
+		if r.Lining.Panel != "" {
+			if o.LiningPanel = b.findPanel(r.Lining.Panel); o.LiningPanel == nil {
+				b.reference(at+"/lining/panel", "there is no panel %q in the plan", r.Lining.Panel)
+			}
+		}
 	}
+	o.FrameDepth, o.Stop = optional(r.Frame.Depth), optional(r.Frame.Stop)
+	b.positive(at+"/frame", size{"depth", o.FrameDepth}, size{"stop", o.Stop})
 	before := len(b.faults)
 	b.positive(at, sized("width", o.Width), sized("head", o.Head))
 	b.notNegative(at, sized("sill", o.Sill), sized("frame/architrave/width", o.ArchitraveWidth))
@@ -93,7 +155,23 @@ func (b *builder) opening(w *Wall, name string, r rawOpening) {
 	} else if l.SideGap+l.Width > o.Width+tolerance || l.FloorGap+l.Height > o.Head+tolerance || l.FloorGap < o.Sill-tolerance {
 		b.geometry(l.At, "with these gaps the leaf reaches outside its opening")
 	}
+	b.hang(l, r.Leaf)
 	o.Leaf = l
+}
+
+// hang reads what a leaf turns on and what is fixed to it.
+func (b *builder) hang(l *Leaf, r *rawLeaf) {
+	l.Core, l.Mass, l.Hardware, l.Opens = r.Core, r.Mass, r.Hardware, r.Opens
+	l.Fits, l.Handle, l.StandsOut = optional(r.Furniture.Fits), optional(r.Furniture.Handle), float64(r.Furniture.StandsOut)
+	l.FloorCovering, l.SideWall, l.OtherCladding = float64(r.FloorCovering), optional(r.SideWall), float64(r.OtherCladding)
+	b.positive(l.At+"/furniture", size{"fits", l.Fits}, size{"handle", l.Handle})
+	b.notNegative(l.At, sized("furniture/stands_out", l.StandsOut), sized("floor_covering", l.FloorCovering), size{"side_wall", l.SideWall}, sized("other_cladding", l.OtherCladding))
+	if h := r.Hinges; h != nil {
+		l.Hinges = &Hinges{At: l.At + "/hinges", Side: h.Side, Proud: optional(h.Proud), FromEdge: float64(h.FromEdge), Grade: int(h.Grade), Count: int(h.Count)}
+	}
+	if c := r.Closer; c != nil {
+		l.Closer = &Closer{At: l.At + "/closer", Size: int(c.Size), Backcheck: c.Backcheck}
+	}
 }
 
 // tolerance in millimetres absorbs what converting inches leaves behind the comma.

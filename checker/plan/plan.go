@@ -28,6 +28,10 @@ type Plan struct {
 	// StepsStated is false where the plan has no sequence at all.
 	StepsStated bool
 	Order       Order
+	Saw         Saw
+	Cutting     []CutBoard // the plan's own cutting plan, board by board
+	// CuttingStated is false where the plan leaves the cutting plan to be worked out.
+	CuttingStated bool
 }
 
 // Job is where and by whom.
@@ -44,6 +48,7 @@ type Panel struct {
 	Pitch, SlatWidth, First, Backing float64
 	LeftEdge, RightEdge              string // "recess", "tongue", "square"
 	Overlap                          float64
+	Turnable                         bool // a board may be turned end for end
 }
 
 // Interlocks says whether the right edge of one panel hooks with the left edge of the next.
@@ -55,6 +60,11 @@ func (p *Panel) Interlocks() bool {
 type Wall struct {
 	At, Name          string
 	Width, Height     float64
+	Outline           []Corner // nil: a rectangle; anticlockwise
+	Thickness         *float64
+	Reverse           []Service // accessories on the other face, in this face's coordinates
+	ReverseStated     bool
+	Measured          *Measured   // nil where nothing was measured
 	Background        *Background // nil where unsaid
 	LeftCorner        string      // "internal", "external", "none", "" where unsaid
 	RightCorner       string
@@ -64,6 +74,21 @@ type Wall struct {
 	Services          []Service
 	ServicesStated    bool // false where the plan has no list of services
 }
+
+// Corner is a corner of a wall's outline.
+type Corner struct{ X, Y float64 }
+
+// Measured is what the tape says; nil where it was not put.
+type Measured struct {
+	At                     string
+	Floor, Middle, Ceiling *float64 // widths
+	Heights                []MeasuredHeight
+	PlumbLeft, PlumbRight  *float64 // how far the top of the end lies to the right of its bottom
+	Flatness               *float64 // worst gap under a 2 m straightedge
+}
+
+// MeasuredHeight is a height at one place.
+type MeasuredHeight struct{ X, Height float64 }
 
 // Background is what the wall is made of.
 type Background struct {
@@ -83,6 +108,9 @@ type Opening struct {
 	ArchitraveStays          bool
 	LiningStated, LiningClad bool
 	LiningThickness          *float64
+	LiningPanel              *Panel   // nil where unsaid
+	LiningStart              *float64 // at the head
+	FrameDepth, Stop         *float64
 	Leaf                     *Leaf
 }
 
@@ -95,7 +123,34 @@ type Leaf struct {
 	Opening                  *Opening
 	Width, Height, Thickness float64
 	SideGap, FloorGap        float64
-	FireRating               string // "" where unsaid
+	FireRating               string   // "" where unsaid
+	Core                     string   // "solid", "hollow", "panelled", "unknown", "" where unsaid
+	Mass, Hardware           float64  // kg; Mass 0 where unsaid
+	Opens                    string   // "towards", "away", "" where unsaid
+	Hinges                   *Hinges  // nil where unsaid
+	Closer                   *Closer  // nil where there is none
+	Fits, Handle             *float64 // greatest thickness that the furniture takes; the grip's distance from the bare face
+	StandsOut                float64  // what furniture takes of the way through
+	FloorCovering            float64
+	SideWall                 *float64 // from the hinge jamb's face; nil where there is none
+	OtherCladding            float64
+}
+
+// Hinges are what a leaf turns on.
+type Hinges struct {
+	At       string
+	Side     string   // "left", "right"
+	Proud    *float64 // axis in front of the pull face
+	FromEdge float64  // from the leaf's hinge edge to the axis, towards the jamb
+	Grade    int      // EN 1935, 0 where unsaid
+	Count    int      // 0 where unsaid
+}
+
+// Closer closes a door.
+type Closer struct {
+	At        string
+	Size      int // EN 1154, 0 where unsaid
+	Backcheck bool
 }
 
 // Path names the leaf as a run's surface: WALL/OPENING/leaf.
@@ -113,15 +168,28 @@ type Run struct {
 	Wall           *Wall
 	Leaf           *Leaf // nil on a wall
 	Panel          *Panel
-	FromRight      bool
+	From           string // "left", "right", "middle", "line"
+	Centre         string // "joint", "panel": what lies on the middle or the line
 	Start, Joint   float64
 	Base, ClearTop float64
 	Height         *float64
 	HeadDrop       *float64
-	Pieces         []Piece // empty: as many as it takes
+	Pieces         []Piece  // empty: as many as it takes
+	Courses        []Course // at least one
+	FixedIn        []string // names in the order of fixing; nil: as they are set
 	Fix            *Fix
 	CutEdges       map[string]Treatment // by place: head, jambs, sill, left, right, top, bottom
 	CutEdgesStated bool
+}
+
+// FromRight says whether distances count from the right end.
+func (r *Run) FromRight() bool { return r.From == "right" }
+
+// Course is one course of a run.
+type Course struct {
+	At         string
+	Height     *float64
+	Start, Gap float64
 }
 
 // Piece is a piece that the plan spells out.
@@ -131,6 +199,9 @@ type Piece struct {
 	Cut      string // "left", "right", "" where unsaid
 	Gap      *float64
 	HiddenBy string
+	WidthTop *float64 // of a tapered piece
+	Turned   bool
+	Scribed  bool
 	Fix      *Fix
 }
 
@@ -184,4 +255,30 @@ type Order struct {
 	At         string
 	Boards     map[string]int // by panel name
 	Cartridges *int
+	Screws     *int
+	Plugs      *int
+	Trim       *float64
+	Offcuts    []Offcut
+}
+
+// Offcut is a piece of board left from another job.
+type Offcut struct {
+	At, ID        string
+	Panel         *Panel
+	Width, Height float64
+	Keeps         string // "left", "right", "none": the long edge from the factory that it still has
+}
+
+// Saw is how boards are cut.
+type Saw struct {
+	Kind string   // "portable", "bench", "" where unsaid
+	Kerf *float64 // nil where unsaid
+}
+
+// CutBoard is one board of the plan's own cutting plan.
+type CutBoard struct {
+	At      string
+	Panel   *Panel
+	Offcut  string     // its name where an offcut is used
+	Lengths [][]string // names of pieces, from the lower end up and from the left
 }

@@ -33,10 +33,30 @@ type (
 		Walls  map[string]rawWall  `json:"walls"`
 		Runs   []rawRun            `json:"runs"`
 		Steps  *[]rawStep          `json:"sequence"`
-		Order  struct {
-			Boards     map[string]count `json:"boards"`
-			Cartridges *count           `json:"cartridges"`
-		} `json:"order"`
+		Order  rawOrder            `json:"order"`
+		Saw    struct {
+			Kind string `json:"kind"`
+			Kerf *mm    `json:"kerf"`
+		} `json:"saw"`
+		Cutting *[]struct {
+			Panel   string     `json:"panel"`
+			Offcut  string     `json:"offcut"`
+			Lengths [][]string `json:"lengths"`
+		} `json:"cutting"`
+	}
+	rawOrder struct {
+		Boards     map[string]count `json:"boards"`
+		Cartridges *count           `json:"cartridges"`
+		Screws     *count           `json:"screws"`
+		Plugs      *count           `json:"plugs"`
+		Trim       *mm              `json:"trim"`
+		Offcuts    []struct {
+			ID     string `json:"id"`
+			Panel  string `json:"panel"`
+			Width  mm     `json:"width"`
+			Height mm     `json:"height"`
+			Keeps  string `json:"keeps"`
+		} `json:"offcuts"`
 	}
 	rawJob struct {
 		Room       string `json:"room"`
@@ -50,6 +70,7 @@ type (
 		Height    mm      `json:"height"`
 		Thickness mm      `json:"thickness"`
 		Mass      float64 `json:"mass"`
+		Turnable  bool    `json:"turnable"`
 		Slats     struct {
 			Pitch mm `json:"pitch"`
 			Width mm `json:"width"`
@@ -67,6 +88,10 @@ type (
 	rawWall struct {
 		Width      mm             `json:"width"`
 		Height     mm             `json:"height"`
+		Outline    []rawCorner    `json:"outline"`
+		Thickness  *mm            `json:"thickness"`
+		Reverse    *[]rawService  `json:"reverse"`
+		Measured   *rawMeasured   `json:"measured"`
 		Background *rawBackground `json:"background"`
 		Ends       struct {
 			Left  rawEnd `json:"left"`
@@ -78,6 +103,26 @@ type (
 		} `json:"skirting"`
 		Openings map[string]rawOpening `json:"openings"`
 		Services *[]rawService         `json:"services"`
+	}
+	rawCorner struct {
+		X mm `json:"x"`
+		Y mm `json:"y"`
+	}
+	rawMeasured struct {
+		Widths struct {
+			Floor   *mm `json:"floor"`
+			Middle  *mm `json:"middle"`
+			Ceiling *mm `json:"ceiling"`
+		} `json:"widths"`
+		Heights []struct {
+			X      mm `json:"x"`
+			Height mm `json:"height"`
+		} `json:"heights"`
+		OutOfPlumb struct {
+			Left  *mm `json:"left"`
+			Right *mm `json:"right"`
+		} `json:"out_of_plumb"`
+		Flatness *mm `json:"flatness"`
 	}
 	rawBackground struct {
 		Kind        string `json:"kind"`
@@ -103,19 +148,47 @@ type (
 				Width   mm   `json:"width"`
 				Removed bool `json:"removed"`
 			} `json:"architrave"`
+			Depth *mm `json:"depth"`
+			Stop  *mm `json:"stop"`
 		} `json:"frame"`
 		Lining *struct {
-			Clad      bool `json:"clad"`
-			Thickness *mm  `json:"thickness"`
+			Clad      bool   `json:"clad"`
+			Thickness *mm    `json:"thickness"`
+			Panel     string `json:"panel"`
+			Start     *mm    `json:"start"`
 		} `json:"lining"`
-		Leaf *struct {
-			Width      mm     `json:"width"`
-			Height     mm     `json:"height"`
-			Thickness  mm     `json:"thickness"`
-			FloorGap   *mm    `json:"floor_gap"`
-			SideGap    *mm    `json:"side_gap"`
-			FireRating string `json:"fire_rating"`
-		} `json:"leaf"`
+		Leaf *rawLeaf `json:"leaf"`
+	}
+	rawLeaf struct {
+		Width     mm      `json:"width"`
+		Height    mm      `json:"height"`
+		Thickness mm      `json:"thickness"`
+		FloorGap  *mm     `json:"floor_gap"`
+		SideGap   *mm     `json:"side_gap"`
+		Core      string  `json:"core"`
+		Mass      float64 `json:"mass"`
+		Hardware  float64 `json:"hardware"`
+		Opens     string  `json:"opens"`
+		Hinges    *struct {
+			Side     string `json:"side"`
+			Proud    *mm    `json:"proud"`
+			FromEdge mm     `json:"from_edge"`
+			Grade    count  `json:"grade"`
+			Count    count  `json:"count"`
+		} `json:"hinges"`
+		Closer *struct {
+			Size      count `json:"size"`
+			Backcheck bool  `json:"backcheck"`
+		} `json:"closer"`
+		Furniture struct {
+			Fits      *mm `json:"fits"`
+			Handle    *mm `json:"handle"`
+			StandsOut mm  `json:"stands_out"`
+		} `json:"furniture"`
+		FloorCovering mm     `json:"floor_covering"`
+		SideWall      *mm    `json:"side_wall"`
+		OtherCladding mm     `json:"other_cladding"`
+		FireRating    string `json:"fire_rating"`
 	}
 	rawService struct {
 		ID     string `json:"id"`
@@ -126,17 +199,24 @@ type (
 		Height mm     `json:"height"`
 	}
 	rawRun struct {
-		ID       string                   `json:"id"`
-		On       string                   `json:"on"`
-		Panel    string                   `json:"panel"`
-		From     string                   `json:"from"`
-		Start    mm                       `json:"start"`
-		Joint    mm                       `json:"joint"`
-		Base     mm                       `json:"base"`
-		ClearTop mm                       `json:"clear_top"`
-		Height   *mm                      `json:"height"`
-		HeadDrop *mm                      `json:"head_drop"`
-		Pieces   []rawPiece               `json:"pieces"`
+		ID       string     `json:"id"`
+		On       string     `json:"on"`
+		Panel    string     `json:"panel"`
+		From     string     `json:"from"`
+		Centre   string     `json:"centre"`
+		Start    mm         `json:"start"`
+		Joint    mm         `json:"joint"`
+		Base     mm         `json:"base"`
+		ClearTop mm         `json:"clear_top"`
+		Height   *mm        `json:"height"`
+		HeadDrop *mm        `json:"head_drop"`
+		Pieces   []rawPiece `json:"pieces"`
+		FixedIn  []string   `json:"fixed_in"`
+		Courses  []struct {
+			Height *mm `json:"height"`
+			Start  *mm `json:"start"`
+			Gap    mm  `json:"gap"`
+		} `json:"courses"`
 		Fix      *rawFix                  `json:"fix"`
 		CutEdges *map[string]rawTreatment `json:"cut_edges"`
 	}
@@ -146,6 +226,9 @@ type (
 		Cut      string  `json:"cut"`
 		Gap      *mm     `json:"gap"`
 		HiddenBy string  `json:"hidden_by"`
+		WidthTop *mm     `json:"width_top"`
+		Turned   bool    `json:"turned"`
+		Scribed  bool    `json:"scribed"`
 		Fix      *rawFix `json:"fix"`
 	}
 	rawFix struct {

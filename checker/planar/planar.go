@@ -8,6 +8,7 @@ package planar
 
 import (
 	"cmp"
+	"errors"
 	"fmt"
 	"math"
 	"slices"
@@ -36,6 +37,49 @@ type Polygon struct {
 // Rect is a rectangle.
 func Rect(left, bottom, right, top float64) Polygon {
 	return Polygon{Outer: []Point{{left, bottom}, {right, bottom}, {right, top}, {left, top}}}
+}
+
+// New makes a polygon of a ring of corners, in either sense. The error says why
+// they make none.
+func New(ring []Point) (Polygon, error) {
+	p := Polygon{Outer: ring}
+	if len(ring) < 3 || math.Abs(p.Area()) < grain {
+		return Polygon{}, errors.New("they enclose nothing")
+	}
+	if err := geom.NewPolygonXY(flat(ring)).Validate(); err != nil {
+		return Polygon{}, errors.New("its sides cross or touch each other")
+	}
+	if p.Area() < 0 {
+		p.Outer = slices.Clone(ring)
+		slices.Reverse(p.Outer)
+	}
+	p.Outer = tidy(p.Outer)
+	return p, nil
+}
+
+// And gives what of p lies in the other, from left to right and then upwards.
+func (p Polygon) And(other Polygon) ([]Polygon, error) {
+	common, err := geom.Intersection(toGeom(p), toGeom(other))
+	if err != nil {
+		return nil, fmt.Errorf("cutting a piece to the wall's outline: %w", err)
+	}
+	return polygons(common), nil
+}
+
+// Shifted gives the polygon moved.
+func (p Polygon) Shifted(dx, dy float64) Polygon {
+	move := func(ring []Point) []Point {
+		out := make([]Point, len(ring))
+		for i, q := range ring {
+			out[i] = Point{q.X + dx, q.Y + dy}
+		}
+		return out
+	}
+	out := Polygon{Outer: move(p.Outer)}
+	for _, h := range p.Holes {
+		out.Holes = append(out.Holes, move(h))
+	}
+	return out
 }
 
 // Bounds gives the least and the greatest x and y.
@@ -83,8 +127,13 @@ func (p Polygon) Minus(others ...Polygon) ([]Polygon, error) {
 	if !touched {
 		return []Polygon{p}, nil
 	}
+	return polygons(rest), nil
+}
+
+// polygons gives the polygons of an overlay's result, from left to right and then upwards.
+func polygons(of geom.Geometry) []Polygon {
 	var out []Polygon
-	for _, g := range rest.Dump() {
+	for _, g := range of.Dump() {
 		if poly, ok := g.AsPolygon(); ok && !poly.IsEmpty() {
 			if q := fromGeom(poly); len(q.Outer) > 0 { // thinner than the grain: nothing is left
 				out = append(out, q)
@@ -96,19 +145,24 @@ func (p Polygon) Minus(others ...Polygon) ([]Polygon, error) {
 		bl, bb, _, _ := b.Bounds()
 		return cmp.Or(cmp.Compare(al, bl), cmp.Compare(ab, bb))
 	})
-	return out, nil
+	return out
 }
 
 func toGeom(p Polygon) geom.Geometry {
 	var rings [][]float64
 	for _, ring := range p.rings() {
-		flat := make([]float64, 0, 2*len(ring)+2)
-		for _, q := range ring {
-			flat = append(flat, rounded(q.X), rounded(q.Y))
-		}
-		rings = append(rings, append(flat, flat[0], flat[1]))
+		rings = append(rings, flat(ring))
 	}
 	return geom.NewPolygonXY(rings...).AsGeometry()
+}
+
+// flat gives a ring as the library wants it: coordinates in a row, the first corner again at the end.
+func flat(ring []Point) []float64 {
+	out := make([]float64, 0, 2*len(ring)+2)
+	for _, q := range ring {
+		out = append(out, rounded(q.X), rounded(q.Y))
+	}
+	return append(out, out[0], out[1])
 }
 
 func fromGeom(g geom.Polygon) Polygon {
@@ -135,6 +189,11 @@ func ringOf(ls geom.LineString) []Point {
 			ring = append(ring, q)
 		}
 	}
+	return tidy(ring)
+}
+
+// tidy drops corners on straight lines and turns a ring to start at its lowest leftmost corner.
+func tidy(ring []Point) []Point {
 	var out []Point
 	for i, q := range ring {
 		a, b := ring[(i+len(ring)-1)%len(ring)], ring[(i+1)%len(ring)]
@@ -160,6 +219,13 @@ type Side struct {
 	From, To Point
 	Faces    string // "left", "right", "up", "down"; a slanting side faces the way it faces most
 	InHole   bool
+}
+
+// Distance gives how far a point lies from the side.
+func (s Side) Distance(x, y float64) float64 {
+	dx, dy := s.To.X-s.From.X, s.To.Y-s.From.Y
+	along := max(0, min(1, ((x-s.From.X)*dx+(y-s.From.Y)*dy)/(dx*dx+dy*dy)))
+	return math.Hypot(x-s.From.X-along*dx, y-s.From.Y-along*dy)
 }
 
 // Sides gives the sides in the order of the rings.

@@ -2,6 +2,7 @@ package setout
 
 import (
 	"fmt"
+	"math"
 
 	"trysquare/checker/plan"
 	"trysquare/checker/planar"
@@ -9,37 +10,55 @@ import (
 
 // laid is a run with its panels in place.
 type laid struct {
-	run         *plan.Run
-	surface     *surface
-	cells       []*cell
-	holes       []hole
-	bottom, top float64
-	crosscut    bool // panels are shorter than the board: cut at their lower end
+	run     *plan.Run
+	surface *surface
+	field   *planar.Polygon // what the run may cover where that is no rectangle
+	courses []*course
+	cells   []*cell // course by course, each as it is set
+	holes   []hole  // by their left sides
+	widest  float64 // of the holes
+}
+
+// course is one row of panels.
+type course struct {
+	bottom, top        float64
+	cutLower, cutUpper bool // the boards are longer: which end is sawn off
+	start              float64
+	number             int // from 1; 0 where the run has one course only
+	cells              []*cell
 }
 
 // cell is one panel of a run before openings are taken out of it, in the
 // wall's coordinates.
 type cell struct {
-	id, at            string
-	spec              *plan.Piece // nil where the plan does not spell it out
-	left, right       float64
-	origin            float64 // where the left edge of the whole panel would be: the pattern starts from it
-	cutLeft, cutRight bool
-	stated            *float64 // the width that the plan gives
-	space             float64  // what is free for it
+	id, at              string
+	spec                *plan.Piece // nil where the plan does not spell it out
+	course              *course
+	left, right         float64 // at its widest
+	origin              float64 // where the left edge of the whole panel would be: the pattern starts from it
+	first               float64 // from there to the first slat
+	leftEdge, rightEdge string  // as they stand: a turned panel's have changed places
+	cutLeft, cutRight   bool
+	shape               planar.Polygon
+	stated              *float64 // the width that the plan gives
+	space               float64  // what is free for it
 }
 
-// run lays the panels of a run side by side and takes the openings out.
+// run lays the panels of a run and takes the openings out.
 func (s *setter) run(r *plan.Run) error {
 	l := &laid{run: r, surface: surfaceOf(r), holes: holesOf(r)}
-	l.bottom = l.surface.bottom + r.Base
-	height := min(l.surface.top-r.ClearTop-l.bottom, r.Panel.Height)
-	if r.Height != nil {
-		height = min(height, *r.Height)
+	for _, h := range l.holes {
+		l.widest = max(l.widest, h.right-h.left)
 	}
-	l.top = l.bottom + height
-	l.crosscut = height < r.Panel.Height-near
-	s.lay(l)
+	var err error
+	if l.field, err = l.surface.field(r); err != nil {
+		return fmt.Errorf("setting out run %s: %w", r.ID, err)
+	}
+	s.stack(l)
+	for _, c := range l.courses {
+		s.lay(l, c)
+		l.cells = append(l.cells, c.cells...)
+	}
 	if len(l.cells) == 0 {
 		return nil // a misfit has been noted
 	}
@@ -47,17 +66,50 @@ func (s *setter) run(r *plan.Run) error {
 	return s.cutOut(l)
 }
 
-// lay goes from the run's start to its far end. Distances u count from the end
+// stack gives a run's courses their heights, from the bottom up. The lowest is
+// shortened at its lower end, where the floor hides the cut; the others at the
+// upper one, so that ends from the factory meet.
+func (s *setter) stack(l *laid) {
+	bottom, ceiling := l.surface.bottom+l.run.Base, l.surface.top-l.run.ClearTop
+	board := l.run.Panel.Height
+	for i, spec := range l.run.Courses {
+		if i > 0 {
+			bottom += spec.Gap
+		}
+		height := min(board, ceiling-bottom)
+		if spec.Height != nil {
+			if *spec.Height > board+near && spec.At != l.run.At {
+				s.misfit(spec.At+"/height", "a course cannot be higher than a board, which is %s", s.write(board))
+			}
+			height = min(height, *spec.Height)
+		}
+		if height <= near {
+			s.misfit(spec.At, "there is no room for this course: those below reach the top")
+			return
+		}
+		c := &course{bottom: bottom, top: bottom + height, start: spec.Start}
+		if height < board-near {
+			c.cutLower, c.cutUpper = i == 0, i > 0
+		}
+		if len(l.run.Courses) > 1 {
+			c.number = i + 1
+		}
+		l.courses = append(l.courses, c)
+		bottom = c.top
+	}
+}
+
+// lay goes from a course's start to its far end. Distances u count from the end
 // that the run starts at.
-func (s *setter) lay(l *laid) {
+func (s *setter) lay(l *laid, c *course) {
 	width := l.surface.right - l.surface.left
-	panel, u := l.run.Panel, l.run.Start
+	panel, u := l.run.Panel, l.startOf(c)
 	for i := 0; ; i++ {
 		spec := s.spec(l.run, i)
 		if spec == nil && (len(l.run.Pieces) > 0 || u >= width-near) {
 			return
 		}
-		at, id := l.run.At, fmt.Sprintf("%s%d", l.run.ID, i+1)
+		at, id := l.run.At, l.name(c, i)
 		gap := l.run.Joint
 		if spec != nil {
 			at, id = spec.At, spec.ID
@@ -79,14 +131,45 @@ func (s *setter) lay(l *laid) {
 			return
 		}
 		s.ids[id] = true
-		c := &cell{id: id, at: at, spec: spec}
-		u = c.place(l, panel, i, u, width)
-		if c.right-c.left <= near {
+		one := newCell(panel, spec, c, id, at)
+		u = one.place(l, i, u, width)
+		if one.right-one.left <= near {
 			s.misfit(at, "nothing would be left of the piece %q", id)
 			return
 		}
-		l.cells = append(l.cells, c)
+		s.taper(l, one, i)
+		c.cells = append(c.cells, one)
 	}
+}
+
+// name names the panels of a run by number, and in courses by course and number.
+func (l *laid) name(c *course, i int) string {
+	if c.number > 0 {
+		return fmt.Sprintf("%s%d.%d", l.run.ID, c.number, i+1)
+	}
+	return fmt.Sprintf("%s%d", l.run.ID, i+1)
+}
+
+// startOf gives where a course's first panel begins. From the middle or from a
+// line that is worked back from what lies there: a joint or the middle of a panel.
+func (l *laid) startOf(c *course) float64 {
+	if l.run.From == "left" || l.run.From == "right" {
+		return c.start
+	}
+	line := c.start // from the left end
+	if l.run.From == "middle" {
+		line += (l.surface.right - l.surface.left) / 2
+	}
+	step := l.run.Panel.Width + l.run.Joint
+	first := line + l.run.Joint/2 // the left edge of the panel to the right of a joint on the line
+	if l.run.Centre == "panel" {
+		first = line - l.run.Panel.Width/2
+	}
+	u := first - math.Ceil(first/step)*step
+	if u+l.run.Panel.Width <= near { // only the gap before it would lie on the surface
+		u += step
+	}
+	return u
 }
 
 func (s *setter) tooMany(at, id string) {
@@ -104,20 +187,34 @@ func (s *setter) spec(r *plan.Run, i int) *plan.Piece {
 	return nil
 }
 
+// newCell makes a panel as it stands: turned end for end its slats lie mirrored
+// and its long edges have changed places.
+func newCell(p *plan.Panel, spec *plan.Piece, c *course, id, at string) *cell {
+	out := &cell{id: id, at: at, spec: spec, course: c, first: p.First, leftEdge: p.LeftEdge, rightEdge: p.RightEdge}
+	if spec != nil && spec.Turned {
+		out.leftEdge, out.rightEdge = p.RightEdge, p.LeftEdge
+		last := p.First + math.Floor((p.Width-near-p.First)/p.Pitch)*p.Pitch // where the last slat begins
+		out.first = p.Width - last - p.SlatWidth
+	}
+	return out
+}
+
 // place puts a panel at u and gives the u behind it. Between nearU and farU is
 // what stays of the panel that would lie at whole.
-func (c *cell) place(l *laid, panel *plan.Panel, i int, u, width float64) float64 {
+func (c *cell) place(l *laid, i int, u, width float64) float64 {
+	panel := l.run.Panel
 	whole, nearU, farU := u, max(u, 0), u+panel.Width
 	if c.spec != nil && c.spec.Width != nil {
-		c.stated, c.space = c.spec.Width, width-nearU
-		if *c.stated < farU-nearU-near && c.cutsNear(l.run, i, u) {
-			whole = nearU + *c.stated - panel.Width
+		widest := max(*c.spec.Width, orZero(c.spec.WidthTop))
+		c.stated, c.space = &widest, width-nearU
+		if widest < farU-nearU-near && c.cutsNear(l.run, i, u) {
+			whole = nearU + widest - panel.Width
 		}
-		farU = min(nearU+*c.stated, whole+panel.Width)
+		farU = min(nearU+widest, whole+panel.Width)
 	}
 	farU = min(farU, width)
 	cutNear, cutFar := nearU > whole+near, farU < whole+panel.Width-near
-	if l.run.FromRight {
+	if l.run.FromRight() {
 		c.left, c.right = l.surface.right-farU, l.surface.right-nearU
 		c.origin = l.surface.right - whole - panel.Width
 		c.cutLeft, c.cutRight = cutFar, cutNear
@@ -126,6 +223,7 @@ func (c *cell) place(l *laid, panel *plan.Panel, i int, u, width float64) float6
 		c.origin = l.surface.left + whole
 		c.cutLeft, c.cutRight = cutNear, cutFar
 	}
+	c.shape = planar.Rect(c.left, c.course.bottom, c.right, c.course.top)
 	return farU
 }
 
@@ -134,119 +232,49 @@ func (c *cell) place(l *laid, panel *plan.Panel, i int, u, width float64) float6
 // stands at the very end, whose other edge its neighbour needs.
 func (c *cell) cutsNear(r *plan.Run, i int, u float64) bool {
 	if c.spec.Cut != "" {
-		return (c.spec.Cut == "right") == r.FromRight
+		return (c.spec.Cut == "right") == r.FromRight()
 	}
 	return i == 0 && same(u, 0)
 }
 
-// part is a piece of panel in one piece, after openings are taken out.
-type part struct {
-	id                       string
-	laid                     *laid
-	cell                     *cell
-	surface                  *surface
-	poly                     planar.Polygon
-	left, bottom, right, top float64
-	ripped                   bool // a long edge is sawn over the whole height
-	screws                   []screw
-	beads                    []column
-}
-
-func (p *part) run() *plan.Run     { return p.laid.run }
-func (p *part) panel() *plan.Panel { return p.laid.run.Panel }
-func (p *part) rectangular() bool  { return len(p.poly.Outer) == 4 && len(p.poly.Holes) == 0 }
-func (p *part) inView() bool       { return p.cell.spec == nil || p.cell.spec.HiddenBy == "" }
-
-// contains says whether a point lies within the part's bounds and not in one of the run's holes.
-func (p *part) contains(x, y float64) bool {
-	for _, t := range p.poly.Trapezoids() {
-		if y < t.Bottom || y > t.Top {
-			continue
-		}
-		share := (y - t.Bottom) / (t.Top - t.Bottom)
-		left := t.BottomLeft + share*(t.TopLeft-t.BottomLeft)
-		right := t.BottomRight + share*(t.TopRight-t.BottomRight)
-		if x >= left && x <= right {
-			return true
-		}
-	}
-	return false
-}
-
-func (s *setter) cutOut(l *laid) error {
-	for _, c := range l.cells {
-		var holes []planar.Polygon
-		for _, h := range l.holes {
-			holes = append(holes, planar.Rect(met(h.left, c.left, c.right), met(h.bottom, l.bottom, l.top), met(h.right, c.left, c.right), met(h.top, l.bottom, l.top)))
-		}
-		polys, err := planar.Rect(c.left, l.bottom, c.right, l.top).Minus(holes...)
-		if err != nil {
-			return fmt.Errorf("setting out piece %s: %w", c.id, err)
-		}
-		first := len(s.parts)
-		for _, poly := range polys {
-			p := &part{laid: l, cell: c, surface: l.surface, poly: poly}
-			p.left, p.bottom, p.right, p.top = poly.Bounds()
-			s.parts = append(s.parts, p)
-		}
-		nameParts(s.parts[first:])
-		for _, p := range s.parts[first:] {
-			if p.id != c.id && s.ids[p.id] {
-				s.tooMany(c.at, p.id)
-			}
-			s.ids[p.id] = true
-		}
-		if len(s.parts) > Most {
-			s.tooMany(c.at, "")
-			return nil
-		}
-	}
-	return nil
-}
-
-// met gives the one of two lines that v all but meets, or v: a sliver between them would be no piece.
-func met(v, a, b float64) float64 {
-	switch {
-	case same(v, a):
-		return a
-	case same(v, b):
-		return b
-	}
-	return v
-}
-
-// nameParts gives a whole piece its cell's name, and the parts of a divided one
-// that name with where each lies.
-func nameParts(parts []*part) {
-	if len(parts) == 1 {
-		parts[0].id = parts[0].cell.id
+// taper gives a tapered piece its shape: the sawn long edge leans. Only a
+// run's first piece can taper at its start, and only its last at its far end,
+// or the next would have to lean too.
+func (s *setter) taper(l *laid, c *cell, i int) {
+	if c.spec == nil || c.spec.WidthTop == nil || same(*c.spec.WidthTop, *c.spec.Width) {
 		return
 	}
-	taken := map[string]int{}
-	for _, p := range parts {
-		where := p.where()
-		taken[where]++
-		p.id = p.cell.id + " " + where
-		if taken[where] > 1 {
-			p.id = fmt.Sprintf("%s %d", p.id, taken[where])
-		}
+	first, last := i == 0, i == len(l.run.Pieces)-1
+	leansLeft := c.cutLeft && !c.cutRight || c.cutLeft && (c.spec.Cut == "left" || c.spec.Cut == "" && first == !l.run.FromRight())
+	outer := last
+	if leansLeft != l.run.FromRight() {
+		outer = first
 	}
+	if !outer {
+		s.misfit(c.at+"/width_top", "only a piece at the end of its run can taper, on the side of that end")
+		return
+	}
+	short := c.right - c.left - (c.widest() - *c.spec.Width)
+	shortTop := c.right - c.left - (c.widest() - *c.spec.WidthTop)
+	if short <= near || shortTop <= near {
+		s.misfit(c.at, "nothing would be left of the piece %q at its narrow end", c.id)
+		return
+	}
+	b, t := c.course.bottom, c.course.top
+	if leansLeft {
+		c.shape = planar.Polygon{Outer: []planar.Point{{X: c.right - short, Y: b}, {X: c.right, Y: b}, {X: c.right, Y: t}, {X: c.right - shortTop, Y: t}}}
+		c.cutLeft = true
+		return
+	}
+	c.shape = planar.Polygon{Outer: []planar.Point{{X: c.left, Y: b}, {X: c.left + short, Y: b}, {X: c.left + shortTop, Y: t}, {X: c.left, Y: t}}}
+	c.cutRight = true
 }
 
-func (p *part) where() string {
-	for _, h := range p.laid.holes {
-		switch {
-		case h.left >= p.right-near || h.right <= p.left+near:
-		case p.bottom >= h.top-near:
-			return "over"
-		case p.top <= h.bottom+near:
-			return "under"
-		}
+func (c *cell) widest() float64 { return max(*c.spec.Width, *c.spec.WidthTop) }
+
+func orZero(v *float64) float64 {
+	if v == nil {
+		return 0
 	}
-	for _, h := range p.laid.holes {
-		if same(p.right, h.left) {
-			return "left"
-		}
-	}
-	return "right"
+	return *v
 }

@@ -1,7 +1,9 @@
 package setout
 
 import (
+	"cmp"
 	"math"
+	"slices"
 
 	"trysquare/checker/facts"
 )
@@ -35,16 +37,17 @@ func (s *setter) pairUp() []pair {
 	}
 	var out []pair
 	for _, l := range s.runs {
-		cells := l.cells
-		for i := 1; i < len(cells); i++ {
-			a, b := cells[i-1], cells[i]
-			if l.run.FromRight {
-				a, b = b, a
-			}
-			for _, left := range byCell[a] {
-				for _, right := range byCell[b] {
-					if low, high, ok := meeting(left, right); ok {
-						out = append(out, pair{left, right, low, high})
+		for _, c := range l.courses {
+			for i := 1; i < len(c.cells); i++ {
+				a, b := c.cells[i-1], c.cells[i]
+				if l.run.FromRight() {
+					a, b = b, a
+				}
+				for _, left := range byCell[a] {
+					for _, right := range byCell[b] {
+						if low, high, ok := meeting(left, right); ok {
+							out = append(out, pair{left, right, low, high})
+						}
 					}
 				}
 			}
@@ -87,7 +90,7 @@ func (s *setter) neighbours() neighbours {
 func (s *setter) joints(f *facts.Facts) {
 	for _, p := range s.pairs {
 		panel := p.left.panel()
-		a, b := factoryOr(p.left.cell.cutRight, panel.RightEdge), factoryOr(p.right.cell.cutLeft, panel.LeftEdge)
+		a, b := factoryOr(p.left.cell.cutRight, p.left.cell.rightEdge), factoryOr(p.right.cell.cutLeft, p.right.cell.leftEdge)
 		apart := p.right.cell.left - p.left.cell.right
 		gap := p.gap()
 		pattern := panel.Pitch - panel.SlatWidth
@@ -121,6 +124,7 @@ func (s *setter) jambs(f *facts.Facts) {
 				pairs = append(pairs, p)
 			}
 		}
+		slices.SortStableFunc(pairs, func(a, b pair) int { return cmp.Compare(a.x(), b.x()) })
 		for _, h := range l.holes {
 			for _, side := range []string{"left", "right"} {
 				if j, ok := nearestJoint(h, side, pairs); ok {
@@ -132,6 +136,7 @@ func (s *setter) jambs(f *facts.Facts) {
 	}
 }
 
+// nearestJoint finds the joint nearest to a jamb line among a run's, sorted from left to right.
 func nearestJoint(h hole, side string, pairs []pair) (facts.Jamb, bool) {
 	line := h.left
 	if side == "right" {
@@ -139,7 +144,8 @@ func nearestJoint(h hole, side string, pairs []pair) (facts.Jamb, bool) {
 	}
 	var best *pair
 	distance := math.Inf(1)
-	for i := range pairs {
+	at, _ := slices.BinarySearchFunc(pairs, line, func(p pair, x float64) int { return cmp.Compare(p.x(), x) })
+	for i := max(0, at-2); i < min(len(pairs), at+2); i++ {
 		if d := math.Abs(pairs[i].x() - line); d < distance-near {
 			best, distance = &pairs[i], d
 		}

@@ -66,7 +66,7 @@ func (s *setter) leafLines(f *facts.Facts, holes []hole) {
 			continue
 		}
 		for _, p := range s.onSurface(leaf.Path()) {
-			for _, above := range s.onSurface(h.opening.Wall.Name) {
+			for _, above := range s.partsAcross(h.opening.Wall.Name, p.left, p.right) {
 				left, right := max(p.left, above.left), min(p.right, above.right)
 				if right-left <= inside || !above.contains((left+right)/2, h.top+inside) {
 					continue
@@ -78,15 +78,6 @@ func (s *setter) leafLines(f *facts.Facts, holes []hole) {
 			}
 		}
 	}
-}
-
-func (s *setter) partAt(on string, x, y float64) *part {
-	for _, p := range s.parts {
-		if p.surface.on == on && x > p.left && x < p.right && p.contains(x, y) {
-			return p
-		}
-	}
-	return nil
 }
 
 // compare gives how far the pattern of a lies beside that of b, the short way
@@ -133,8 +124,8 @@ func (s *setter) headers(f *facts.Facts) {
 }
 
 func (s *setter) passesOver(l *laid, h hole) bool {
-	for _, p := range s.parts {
-		if p.laid == l && p.overlapsX(h) && p.top > h.top+near && p.contains((max(h.left, p.left)+min(h.right, p.right))/2, h.top+inside) {
+	for _, p := range s.partsAcross(l.surface.on, h.left+near, h.right-near) {
+		if p.laid == l && p.top > h.top+near && p.contains((max(h.left, p.left)+min(h.right, p.right))/2, h.top+inside) {
 			return true
 		}
 	}

@@ -32,8 +32,9 @@ func (p *part) facts() facts.Piece {
 	out := facts.Piece{About: p.about(p.id), Run: p.run().ID, Panel: p.panel().Name, OnLeaf: p.surface.leaf != nil,
 		Left: round(p.left), Right: round(p.right), Bottom: round(p.bottom), Top: round(p.top),
 		CoverWidth: round(p.right - p.left), Height: round(p.top - p.bottom), Area: squareMetres(p.poly.Area()),
-		Notched: !p.rectangular(), InView: p.inView(),
+		Notched: !p.straight(), InView: p.inView(),
 		Narrowest: facts.Narrow{Width: round(narrow.Width), X: round(narrow.X), Y: round(narrow.Y)},
+		Pattern:   p.pattern(),
 		Outline:   points(p.poly.Outer), Cutouts: []facts.Cutout{}}
 	for _, ring := range p.poly.Holes {
 		out.Cutouts = append(out.Cutouts, facts.Cutout{Outline: points(ring)})
@@ -164,7 +165,7 @@ func taken(rips []facts.Rip, id string) bool {
 // 0 and 0 where it runs in a space or along an edge.
 func (p *part) slatAt(x float64, faces string) (into, left float64) {
 	panel := p.panel()
-	first := p.cell.origin + panel.First
+	first := p.cell.origin + p.cell.first
 	l := first + math.Floor((x-first)/panel.Pitch)*panel.Pitch
 	r := min(l+panel.SlatWidth, p.cell.origin+panel.Width)
 	if l < first || x <= l+near || x >= r-near {
@@ -185,7 +186,7 @@ func (p *part) slats(left, right float64) []span {
 	panel := p.panel()
 	var out []span
 	for k := 0; ; k++ {
-		l := p.cell.origin + panel.First + float64(k)*panel.Pitch
+		l := p.cell.origin + p.cell.first + float64(k)*panel.Pitch
 		if l >= min(right, p.cell.origin+panel.Width)-near {
 			return out
 		}
@@ -197,4 +198,4 @@ func (p *part) slats(left, right float64) []span {
 }
 
 // phase is where the pattern starts within one pitch, measured from the wall's left end.
-func (p *part) phase() float64 { return p.cell.origin + p.panel().First }
+func (p *part) phase() float64 { return p.cell.origin + p.cell.first }

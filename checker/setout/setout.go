@@ -58,6 +58,7 @@ func Plan(ctx context.Context, p *plan.Plan, a Assumptions) (*facts.Facts, error
 		return nil, errors.Join(s.misfits...)
 	}
 	f := &facts.Facts{Job: facts.Job{About: facts.About{ID: "plan", At: ""}, Country: p.Job.Country, RoomUse: p.Job.RoomUse}}
+	s.index()
 	s.pairs = s.pairUp()
 	s.surfaces(f)
 	s.pieces(f)
@@ -66,9 +67,14 @@ func Plan(ctx context.Context, p *plan.Plan, a Assumptions) (*facts.Facts, error
 	s.lines(f)
 	s.fixings(f)
 	s.jambs(f) // looks at screws and beads
+	if err := s.holes(f); err != nil {
+		return nil, err
+	}
 	s.zones(f)
 	s.sequence(f)
-	s.stock(f)
+	if err := s.stock(ctx, f); err != nil {
+		return nil, err
+	}
 	return f, nil
 }
 
@@ -78,21 +84,13 @@ type setter struct {
 	runs    []*laid
 	parts   []*part
 	pairs   []pair
+	on      map[string]*shelfOf
 	ids     map[string]bool
 	misfits []error
 }
 
+func (s *setter) write(mm float64) string { return length.Unit(s.plan.Units).Format(mm) }
+
 func (s *setter) misfit(at, format string, args ...any) {
 	s.misfits = append(s.misfits, &Misfit{at, fmt.Sprintf(format, args...)})
-}
-
-// onSurface gives the parts on a wall or leaf.
-func (s *setter) onSurface(on string) []*part {
-	var out []*part
-	for _, p := range s.parts {
-		if p.surface.on == on {
-			out = append(out, p)
-		}
-	}
-	return out
 }

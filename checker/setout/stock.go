@@ -1,159 +1,190 @@
 package setout
 
 import (
-	"cmp"
-	"math"
-	"slices"
+	"context"
+	"fmt"
+	"strings"
 
+	"trysquare/checker/cutting"
 	"trysquare/checker/facts"
 	"trysquare/checker/plan"
 )
 
-// blank is what a board must give for one part: the stretch of the whole
-// panel's width that it lies in, and its height. The stretch is fixed where an
-// edge from the factory is wanted; otherwise it may move by whole pitches.
-type blank struct {
-	left, right, height float64
-	fixed               bool
-}
+// searchSteps is how many steps the search for a better cutting plan may take:
+// some ten milliseconds. Of the jobs that it can settle at all it settles most
+// in a tenth of that.
+const searchSteps = 5_000
 
-// shelf is a length sawn off a board, with the blanks that are ripped from it.
-type shelf struct {
-	height float64
-	taken  []span
-}
-
-// board is a board with the shelves cut from it.
-type board struct {
-	used    float64
-	shelves []shelf
-}
-
-// stock gives the boards and the adhesive that the plan comes to.
-func (s *setter) stock(f *facts.Facts) {
+// stock gives the boards with what is sawn from each, and the adhesive.
+func (s *setter) stock(ctx context.Context, f *facts.Facts) error {
+	f.Cutting, f.CutMisfits = []facts.Stock{}, []facts.CutMisfit{}
+	settings := cutting.Usual(s.assume.Kerf)
+	settings.Nodes = searchSteps
+	if k := s.plan.Saw.Kerf; k != nil {
+		settings.Kerf = *k
+	}
+	ends := neededEnds(f)
 	for _, panel := range s.plan.Panels {
-		var blanks []blank
-		area := 0.0
+		var blanks []cutting.Blank
 		for _, p := range s.parts {
 			if p.panel() == panel {
-				blanks = append(blanks, p.blank())
-				area += p.poly.Area()
+				blanks = append(blanks, p.blank(ends[p.id]))
 			}
 		}
 		if len(blanks) == 0 {
 			continue
 		}
-		b := facts.Boards{About: facts.About{ID: panel.Name, At: s.plan.Order.At + "/boards"}, Panel: panel.Name,
-			Needed: len(cutFrom(panel, blanks, s.assume.Kerf)), Least: int(math.Ceil(area/(panel.Width*panel.Height) - 1e-9))}
-		if n, ok := s.plan.Order.Boards[panel.Name]; ok {
-			b.Ordered = &n
-			b.At = s.plan.Order.At + "/boards/" + panel.Name
+		if err := s.cut(ctx, f, panel, blanks, settings); err != nil {
+			return fmt.Errorf("planning the cuts of %s: %w", panel.Name, err)
 		}
-		f.Boards = append(f.Boards, b)
 	}
 	f.Adhesive = s.adhesive()
+	return nil
 }
 
-func (p *part) blank() blank {
-	c := p.cell
-	return blank{left: round(p.left - c.origin), right: round(p.right - c.origin), height: round(p.top - p.bottom), // alike blanks sort alike
-		fixed: same(p.left, c.left) && !c.cutLeft || same(p.right, c.right) && !c.cutRight}
+// neededEnds gives the parts whose upper or lower end from the factory is to be
+// seen: one that meets another course, or nothing.
+func neededEnds(f *facts.Facts) map[string]bool {
+	out := map[string]bool{}
+	for _, e := range f.Edges {
+		if e.MadeBy == "end" && (e.Meets == "piece" || e.Meets == "air") {
+			out[e.Piece] = true
+		}
+	}
+	return out
 }
 
-// cutFrom finds a cutting plan: the tallest first, each into the first board
-// and length that it fits. The plan found works; that no better one exists is not claimed.
-func cutFrom(panel *plan.Panel, blanks []blank, kerf float64) []board {
-	slices.SortStableFunc(blanks, func(a, b blank) int {
-		return cmp.Or(cmp.Compare(b.height, a.height), cmp.Compare(b.right-b.left, a.right-a.left))
-	})
-	narrowest, lowest := math.Inf(1), math.Inf(1)
-	for _, b := range blanks {
-		narrowest, lowest = min(narrowest, b.right-b.left), min(lowest, b.height)
+// blank is what a board must give for a part. A part of a turned panel lies on
+// the board as it was before turning.
+func (p *part) blank(end bool) cutting.Blank {
+	c, width := p.cell, p.panel().Width
+	out := cutting.Blank{ID: p.id, Left: round(p.left - c.origin), Right: round(p.right - c.origin), Height: round(p.top - p.bottom), End: end,
+		LeftEdge: same(p.left, c.left) && !c.cutLeft, RightEdge: same(p.right, c.right) && !c.cutRight}
+	if c.spec != nil && c.spec.Turned {
+		out.Left, out.Right = round(width-out.Right), round(width-out.Left)
+		out.LeftEdge, out.RightEdge = out.RightEdge, out.LeftEdge
 	}
-	var full, begun []board
-	for _, b := range blanks {
-		i := slices.IndexFunc(begun, func(d board) bool { return d.fits(panel, b, kerf) })
-		if i < 0 {
-			begun = append(begun, board{})
-			i = len(begun) - 1
-		}
-		begun[i].take(panel, b, kerf)
-		if begun[i].exhausted(panel, narrowest, lowest) {
-			full = append(full, begun[i]) // not looked at again, or many boards would take the square of the time
-			begun = slices.Delete(begun, i, i+1)
-		}
-	}
-	return append(full, begun...)
+	out.Left, out.Right = max(0, out.Left), min(round(width), out.Right)
+	return out
 }
 
-// exhausted says whether not even the least blank could still come from the board.
-func (d board) exhausted(panel *plan.Panel, narrowest, lowest float64) bool {
-	if d.used+lowest <= panel.Height+near {
-		return false
+func (s *setter) cut(ctx context.Context, f *facts.Facts, panel *plan.Panel, blanks []cutting.Blank, settings cutting.Settings) error {
+	board := cutting.Board{Width: round(panel.Width), Height: round(panel.Height), Pitch: panel.Pitch, Turnable: panel.Turnable}
+	layout, err := cutting.Plan(ctx, board, blanks, s.offcuts(panel), settings)
+	if err != nil {
+		return err
 	}
-	for _, h := range d.shelves {
-		free := panel.Width
-		for _, t := range h.taken {
-			free -= t.right - t.left
-		}
-		if free >= narrowest-near {
-			return false
+	out := facts.Boards{About: facts.About{ID: panel.Name, At: s.plan.Order.At + "/boards"}, Panel: panel.Name,
+		Needed: layout.Boards, Least: layout.Least, Proven: layout.Proven, Offcuts: len(layout.Stocks) - layout.Boards, Kerf: round(settings.Kerf)}
+	if n, ok := s.plan.Order.Boards[panel.Name]; ok {
+		out.Ordered = &n
+		out.At = s.plan.Order.At + "/boards/" + escape(panel.Name)
+	}
+	if s.plan.CuttingStated {
+		if err := s.ownCutting(f, &out, panel, board, blanks, settings.Kerf); err != nil {
+			return err
 		}
 	}
-	return true
+	f.Boards = append(f.Boards, out)
+	cuts := cutting.Cuts(layout)
+	for _, st := range layout.Stocks {
+		n := 0 // the saw list goes stock by stock
+		for n < len(cuts) && cuts[n].Board == st.Board && cuts[n].Offcut == st.Offcut {
+			n++
+		}
+		f.Cutting = append(f.Cutting, stockFacts(panel, out.At, st, cuts[:n]))
+		cuts = cuts[n:]
+	}
+	return nil
 }
 
-// fits says whether there is room for a blank: in a length begun, or in a new one.
-func (d board) fits(panel *plan.Panel, b blank, kerf float64) bool {
-	for _, h := range d.shelves {
-		if _, ok := h.room(panel, b, kerf); ok {
-			return true
+// offcuts gives the offcuts in stock of a product, lying as they would on a
+// board: at its left where they keep no edge.
+func (s *setter) offcuts(panel *plan.Panel) []cutting.Offcut {
+	var out []cutting.Offcut
+	for _, o := range s.plan.Order.Offcuts {
+		if o.Panel != panel {
+			continue
 		}
+		c := cutting.Offcut{ID: o.ID, Right: round(o.Width), Height: round(o.Height), LeftEdge: o.Keeps == "left"}
+		if o.Keeps == "right" {
+			c.Left, c.Right, c.RightEdge = round(panel.Width-o.Width), round(panel.Width), true
+		}
+		out = append(out, c)
 	}
-	return d.used+kerf+b.height <= panel.Height+near
+	return out
 }
 
-// take puts a blank into a board that it fits, or that is fresh.
-func (d *board) take(panel *plan.Panel, b blank, kerf float64) {
-	for i := range d.shelves {
-		if at, ok := d.shelves[i].room(panel, b, kerf); ok {
-			d.shelves[i].taken = append(d.shelves[i].taken, at)
-			return
+// ownCutting holds the plan's own cutting plan against the pieces.
+func (s *setter) ownCutting(f *facts.Facts, b *facts.Boards, panel *plan.Panel, board cutting.Board, blanks []cutting.Blank, kerf float64) error {
+	var assigned []cutting.Assignment
+	at := map[int]string{}
+	fresh := 0
+	for i, c := range s.plan.Cutting {
+		if c.Panel != panel {
+			continue
+		}
+		assigned = append(assigned, cutting.Assignment{Board: i + 1, Lengths: c.Lengths})
+		at[i+1] = c.At
+		if c.Offcut == "" {
+			fresh++
 		}
 	}
-	if len(d.shelves) > 0 {
-		d.used += kerf
+	b.Stated = &fresh
+	misfits, err := cutting.Check(board, assigned, blanks, kerf)
+	if err != nil {
+		return err
 	}
-	d.used += b.height
-	d.shelves = append(d.shelves, shelf{height: b.height, taken: []span{{b.left, b.right}}})
+	for n, m := range misfits {
+		where := at[m.Board]
+		if where == "" {
+			where = "/cutting"
+		}
+		f.CutMisfits = append(f.CutMisfits, facts.CutMisfit{About: facts.About{ID: strings.TrimSpace(fmt.Sprintf("%s cutting %d: %s %s", panel.Name, n+1, m.Kind, m.Blank)), At: where},
+			Kind: string(m.Kind), Panel: panel.Name, Board: m.Board, Piece: m.Blank, By: round(m.By)})
+	}
+	return nil
 }
 
-// room finds where in a length a blank can be ripped.
-func (h shelf) room(panel *plan.Panel, b blank, kerf float64) (span, bool) {
-	if b.height > h.height+near {
-		return span{}, false
+func stockFacts(panel *plan.Panel, at string, st cutting.Stock, cuts []cutting.Cut) facts.Stock {
+	id := st.Offcut
+	if st.Board > 0 {
+		id = fmt.Sprintf("%s board %d", panel.Name, st.Board)
 	}
-	free := func(at span) bool {
-		if at.left < -near || at.right > panel.Width+near {
-			return false
-		}
-		for _, t := range h.taken {
-			if at.left < t.right+kerf-near && at.right > t.left-kerf+near {
-				return false
-			}
-		}
-		return true
-	}
-	if b.fixed {
-		at := span{b.left, b.right}
-		return at, free(at)
-	}
-	for at := math.Mod(b.left+near, panel.Pitch) - near; at+b.right-b.left <= panel.Width+near; at += panel.Pitch {
-		if s := (span{at, at + b.right - b.left}); free(s) {
-			return s, true
+	out := facts.Stock{About: facts.About{ID: id, At: at}, Panel: panel.Name, Board: st.Board, Width: round(st.Width), Height: round(st.Height),
+		Pieces: []facts.CutPart{}, Cuts: []facts.SawCut{}, Left: []facts.Offcut{}}
+	for _, l := range st.Lengths {
+		for _, p := range l.Pieces {
+			out.Pieces = append(out.Pieces, facts.CutPart{Piece: p.Blank, Left: round(p.Left), Right: round(p.Right), Bottom: round(p.Bottom), Top: round(p.Top), Turned: p.Turned})
 		}
 	}
-	return span{}, false
+	for i, c := range cuts {
+		out.Cuts = append(out.Cuts, facts.SawCut{Number: i + 1, Kind: string(c.Kind), Length: c.Length, Mark: round(c.Mark), Back: round(c.Back),
+			Beyond: c.Beyond, Gives: texts(c.Blanks), Offcuts: texts(c.Offcuts)})
+	}
+	for _, r := range st.Left {
+		out.Left = append(out.Left, facts.Offcut{Name: r.ID, Width: round(r.Right - r.Left), Height: round(r.Height), Keeps: keeps(r.LeftEdge, r.RightEdge), Usable: r.Usable})
+	}
+	return out
+}
+
+func texts(list []string) []string { return append([]string{}, list...) }
+
+func keeps(left, right bool) string {
+	switch {
+	case left && right:
+		return "both"
+	case left:
+		return "left"
+	case right:
+		return "right"
+	}
+	return "none"
+}
+
+// escape writes a name as one token of a JSON Pointer (RFC 6901 section 3).
+func escape(name string) string {
+	return strings.ReplaceAll(strings.ReplaceAll(name, "~", "~0"), "/", "~1")
 }
 
 // adhesive adds up the beads; nil where nothing is glued.

@@ -1,8 +1,14 @@
 package setout
 
 import (
+	"cmp"
+	"fmt"
+	"math"
+	"slices"
+
 	"trysquare/checker/facts"
 	"trysquare/checker/plan"
+	"trysquare/checker/planar"
 )
 
 // surface is what a run stands on, in the wall's coordinates: a wall face above
@@ -20,6 +26,42 @@ func surfaceOf(r *plan.Run) *surface {
 		return &surface{on: l.Path(), wall: r.Wall, leaf: l, left: left, right: left + l.Width, bottom: bottom, top: bottom + l.Height}
 	}
 	return &surface{on: r.Wall.Name, wall: r.Wall, left: 0, right: r.Wall.Width, bottom: r.Wall.SkirtingHeight, top: r.Wall.Height}
+}
+
+// field is what a run may cover where the wall is no rectangle; nil where it is
+// one. It keeps the base from the floor and the clear top from the ceiling
+// wherever they lie.
+func (s *surface) field(r *plan.Run) (*planar.Polygon, error) {
+	if s.leaf != nil || s.wall.Outline == nil {
+		return nil, nil
+	}
+	outline := s.outline()
+	out := []planar.Polygon{outline}
+	for _, by := range []float64{s.wall.SkirtingHeight + r.Base, -r.ClearTop} {
+		if by == 0 {
+			continue
+		}
+		var err error
+		if out, err = out[0].And(outline.Shifted(0, by)); err != nil {
+			return nil, fmt.Errorf("keeping clear of floor and ceiling: %w", err)
+		}
+		if len(out) == 0 {
+			return nil, nil // sizes that leave nothing have been refused
+		}
+	}
+	return &out[0], nil
+}
+
+// outline is the wall's outline.
+func (s *surface) outline() planar.Polygon {
+	if s.wall.Outline == nil {
+		return planar.Rect(0, 0, s.wall.Width, s.wall.Height)
+	}
+	var p planar.Polygon
+	for _, c := range s.wall.Outline {
+		p.Outer = append(p.Outer, planar.Point(c))
+	}
+	return p
 }
 
 // hole is what an opening takes out of a run: more than the opening where an
@@ -45,6 +87,22 @@ func holesOf(r *plan.Run) []hole {
 			h.top = max(h.bottom, h.top-*r.HeadDrop)
 		}
 		if h.top > h.bottom {
+			out = append(out, h)
+		}
+	}
+	slices.SortStableFunc(out, func(a, b hole) int { return cmp.Compare(a.left, b.left) })
+	return out
+}
+
+// holesAcross gives the holes that share some width with a stretch. The widest
+// hole bounds how far to the left of the stretch one that reaches it can begin.
+func (l *laid) holesAcross(left, right float64) []hole {
+	begins := func(h hole, x float64) int { return cmp.Compare(h.left, x) }
+	first, _ := slices.BinarySearchFunc(l.holes, left-l.widest, begins)
+	end, _ := slices.BinarySearchFunc(l.holes, right-near, begins)
+	var out []hole
+	for _, h := range l.holes[first:max(first, end)] {
+		if h.right > left+near {
 			out = append(out, h)
 		}
 	}
@@ -74,7 +132,7 @@ func backgroundOf(s *surface) *facts.Background {
 func (s *setter) surfaces(f *facts.Facts) {
 	for _, w := range s.plan.Walls {
 		wall := facts.Wall{About: facts.About{ID: w.Name, At: w.At, On: w.Name}, Width: round(w.Width), Height: round(w.Height),
-			Background: backgroundOf(&surface{wall: w}), ServicesStated: w.ServicesStated, Area: squareMetres(w.Width * w.Height)}
+			Background: backgroundOf(&surface{wall: w}), ServicesStated: w.ServicesStated, Area: squareMetres((&surface{wall: w}).outline().Area())}
 		covered := 0.0
 		for _, p := range s.onSurface(w.Name) {
 			covered += p.poly.Area()
@@ -92,8 +150,10 @@ func (s *setter) surfaces(f *facts.Facts) {
 		}
 	}
 	for _, r := range s.runs {
-		first, last := r.cells[0], r.cells[len(r.cells)-1]
-		left, right := min(first.left, last.left), max(first.right, last.right)
+		left, right := math.Inf(1), math.Inf(-1)
+		for _, c := range r.cells {
+			left, right = min(left, c.left), max(right, c.right)
+		}
 		f.Runs = append(f.Runs, facts.Run{About: facts.About{ID: r.run.ID, At: r.run.At, On: r.surface.on}, Panel: r.run.Panel.Name, Pieces: len(r.cells),
 			Left: round(left), Right: round(right), BareLeft: round(left - r.surface.left), BareRight: round(r.surface.right - right)})
 	}

@@ -63,22 +63,27 @@ func (b Body) clean() Body {
 
 // shrunk gives the body with so much taken off all round, its corners in the same order, or nothing where nothing stays.
 func (b Body) shrunk(by float64) Body {
+	if len(b) == 0 {
+		return nil
+	}
 	out := make(Body, len(b))
 	sides := b.sides()
 	for i, p := range b {
 		before, after := sides[(i+len(b)-1)%len(b)], sides[i]
-		// The corner moves to where both sides' lines have moved to: along the sum of their normals. At a spike that runs far in; it may stop there.
+		// The corner moves to where both sides' lines have moved to: along the sum of their normals, and far in at a spike.
 		x, y := -before.uy-after.uy, before.ux+after.ux
-		scale := by / max(1+before.ux*after.ux+before.uy*after.uy, 1e-4)
+		scale := by / max(1+before.ux*after.ux+before.uy*after.uy, 1e-15)
 		out[i] = Point{p.X + x*scale, p.Y + y*scale}
 	}
-	if out.area() <= 0 {
-		return nil
-	}
+	longest := 0
 	for i, s := range sides {
-		if a, c := out[i], out[(i+1)%len(out)]; s.length > slack && s.along(c) <= s.along(a) {
-			return nil // thinner than twice what is taken off
+		if s.length > sides[longest].length {
+			longest = i
 		}
+	}
+	// A body thinner than twice what is taken off is turned inside out: its area is negative, or, the other way round in both directions, its sides are.
+	if s := sides[longest]; out.area() <= 0 || s.along(out[longest]) >= s.along(out[(longest+1)%len(out)]) {
+		return nil
 	}
 	return out
 }

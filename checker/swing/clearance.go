@@ -55,15 +55,14 @@ func Clearance(moving, fixed Body, from, to float64) (gap float64, angle float64
 	return best.gap, best.angle, best.at
 }
 
-// turningPoints gives in degrees every angle at which the distance between a side and a point may be least, as the point turns anticlockwise
-// (way 1) or clockwise (-1): at the ends, where it stands square in front of the line on one side or the other, where it is on the line,
-// and where it is on a ray with the side's first vertex. (The other vertex is the next side's first.) From the side to beyond its end the
-// distance goes on smoothly, so that it is least nowhere else.
+// turningPoints gives in degrees every angle at which the distance between a side and a point outside its body may be least, as the point turns
+// anticlockwise (way 1) or clockwise (-1): at the ends, where it stands square in front of the line, where it is on the line, and where it is on a
+// ray with the side's first vertex. (The other vertex is the next side's first.) From the side to beyond its end the distance goes on smoothly, so
+// that it is least nowhere else.
 func (s side) turningPoints(p Point, way, from, to float64) []float64 {
 	_, start := p.polar()
 	_, end := s.from.polar()
-	square := way * s.square(p)
-	angles := []float64{square, square + math.Pi, way * (end - start)}
+	angles := []float64{way * s.square(p), way * (end - start)}
 	if in, out, ok := s.passes(p, way); ok {
 		angles = append(angles, in, out)
 	}

@@ -54,7 +54,7 @@ func TestReadmeShowsTheReport(t *testing.T) {
 // README names every command and option, and no other.
 func TestReadmeNamesTheCommands(t *testing.T) {
 	readme := document(t, "README.md")
-	for _, command := range []string{"check", "rules", "why", "schema"} {
+	for _, command := range []string{"check", "takeoff", "rules", "why", "schema"} {
 		var out bytes.Buffer
 		if status := run(context.Background(), []string{command, "--help"}, nil, &out, &out); status != 0 {
 			t.Errorf("%s --help: exit status %d", command, status)
@@ -70,8 +70,8 @@ func TestReadmeNamesTheCommands(t *testing.T) {
 	}
 	var out bytes.Buffer
 	run(context.Background(), []string{"--help"}, nil, &out, &out)
-	if n := len(regexp.MustCompile(`(?m)^  [a-z]+( |$)`).FindAllString(out.String(), -1)); n != 4 {
-		t.Errorf("%d commands; this test and README know 4:\n%s", n, out.String())
+	if n := len(regexp.MustCompile(`(?m)^  [a-z]+( |$)`).FindAllString(out.String(), -1)); n != 5 {
+		t.Errorf("%d commands; this test and README know 5:\n%s", n, out.String())
 	}
 }
 

@@ -25,10 +25,11 @@ const (
 
 // cli is the command line; each command is a type in a file of its own.
 type cli struct {
-	Check  checkCmd  `cmd:"" help:"Check plans and report what is wrong with them."`
-	Rules  rulesCmd  `cmd:"" help:"List the rules."`
-	Why    whyCmd    `cmd:"" help:"Say what a rule means, why it matters and on whose authority it stands."`
-	Schema schemaCmd `cmd:"" help:"Print the JSON Schema of a plan, of limits, of a rule's metadata, of a report, or of the facts."`
+	Check   checkCmd   `cmd:"" help:"Check plans and report what is wrong with them."`
+	Takeoff takeoffCmd `cmd:"" help:"Print what a plan takes: boards, every cut with its mark, offcuts, adhesive, fixings."`
+	Rules   rulesCmd   `cmd:"" help:"List the rules."`
+	Why     whyCmd     `cmd:"" help:"Say what a rule means, why it matters and on whose authority it stands."`
+	Schema  schemaCmd  `cmd:"" help:"Print the JSON Schema of a plan, of limits, of a rule's metadata, of a report, or of the facts."`
 }
 
 // streams is what a command reads from and writes to.

@@ -7,7 +7,7 @@
 #   unit: count
 #   basis: {kind: worked out}
 #   matters: One board short stops the job, and the next batch may not match in colour.
-#   says: "Ordered of {panel}: {measured}. The cutting plan takes {needed}, and by area alone no plan takes fewer than {least}."
+#   says: "Ordered of {panel}: {measured}. The cutting plan takes {needed}, and no plan takes fewer than {least}."
 #   do: Order what the cutting plan takes, or work out a plan that takes fewer before the saw comes out.
 #   example: Six boards are ordered for a wall and door whose cutting plan takes eight.
 package rules.stock.boards_short
