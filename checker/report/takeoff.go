@@ -175,11 +175,14 @@ func (t Takeoff) mark(c facts.SawCut) string {
 	if t.back() {
 		at, from, beyond = c.Back, "the upper end", !c.Beyond
 		if c.Kind == "rip" {
-			from = "the right edge, on the back"
+			from = "the right edge"
 		}
 	}
 	if c.Kind != "crosscut" {
 		from += fmt.Sprintf(" of length %d", c.Length)
+	}
+	if t.back() {
+		from += " on the back"
 	}
 	side := "this side of the mark"
 	if beyond {

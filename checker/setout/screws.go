@@ -16,6 +16,8 @@ type screw struct {
 	inWall *float64
 	depth  *float64 // into what it reaches
 	spare  *float64 // of a leaf
+	onSlat bool     // it stands on a slat's face, not between two
+	layers []layer  // what it passes; none where its length is unsaid
 }
 
 // row is the screws at one height across one stretch of a part.
@@ -157,14 +159,17 @@ func (p *part) studs(across span) []float64 {
 	}
 }
 
-// screwAt works out what a screw passes and what it reaches. Between two slats
-// it passes the backing only.
+// screwAt works out what a screw passes and what it reaches.
 func (p *part) screwAt(sc *plan.Screws, x, y float64) screw {
-	out := screw{x: x, y: y, into: p.behind(x)}
+	out := screw{x: x, y: y, into: p.behind(x), onSlat: p.onSlat(x)}
 	if sc.Length == nil {
 		return out
 	}
-	inWall := max(0, *sc.Length-p.panel().Backing)
+	out.layers = p.through(out, *sc.Length)
+	inWall := *sc.Length
+	for _, l := range p.panelLayers(out.onSlat) {
+		inWall = max(0, inWall-l.thick)
+	}
 	out.inWall = &inWall
 	depth := inWall
 	switch out.into {
@@ -172,7 +177,7 @@ func (p *part) screwAt(sc *plan.Screws, x, y float64) screw {
 		spare := p.surface.leaf.Thickness - inWall
 		out.spare = &spare
 	case "masonry", "wood":
-		depth = max(0, inWall-p.surface.wall.Background.Lining)
+		depth = depthIn(out.layers, out.into)
 	default:
 		return out
 	}
@@ -195,11 +200,11 @@ func (p *part) behind(x float64) string {
 	case "solid timber":
 		return "wood"
 	}
-	if bg.StudCentres == nil || bg.FirstStud == nil {
+	off, ok := p.offStud(x)
+	switch {
+	case !ok:
 		return "studs unsaid"
-	}
-	off := math.Abs(math.Remainder(x-*bg.FirstStud, *bg.StudCentres))
-	if off <= bg.StudWidth/2+near {
+	case off <= bg.StudWidth/2+near:
 		return "wood"
 	}
 	return "space"

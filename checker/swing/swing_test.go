@@ -39,6 +39,7 @@ func TestFirstContactByHand(t *testing.T) {
 		{"a leaf leaves the stop that it rests on", rect(0, 100, -40, 0), rect(90, 110, -60, -40), 0, 180, 180, Point{}, false},
 		// The heel behind the axis goes the other way, into the stop.
 		{"a heel goes into what it rests on", rect(-10, 100, -40, 0), rect(-20, 5, -60, -40), 0, 180, 0, Point{-10, -40}, true},
+		{"the same, 30 degrees later", rect(-10, 100, -40, 0).turned(-30), rect(-20, 5, -60, -40), 30, 180, 30, Point{-10, -40}, true},
 		// Both have a corner on the axis, which touches all the way: from the first quarter through the second into the third.
 		{"a corner that stays on the axis", rect(0, 10, 0, 10), rect(-10, 0, -10, 0), 0, 180, 90, Point{-10, 0}, true},
 		{"the same, up to there", rect(0, 10, 0, 10), rect(-10, 0, -10, 0), 0, 90, 90, Point{}, false},
