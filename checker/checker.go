@@ -58,7 +58,7 @@ func WithRules(ctx context.Context, files fs.FS, hold report.Hold) (*Checker, er
 // assumptions takes what geometry assumes out of the limits.
 func (c *Checker) assumptions() (setout.Assumptions, error) {
 	var out setout.Assumptions
-	for id, to := range map[string]*float64{"services.cable_strip": &out.CableStrip, "stock.kerf": &out.Kerf} {
+	for id, to := range map[string]*float64{"services.cable_strip": &out.CableStrip, "services.thin_wall": &out.ThinWall, "stock.kerf": &out.Kerf} {
 		l, ok := c.Engine.Limits[id]
 		if !ok {
 			return out, fmt.Errorf("the limit %q is missing, which setting out needs", id)

@@ -77,12 +77,11 @@ type Layout struct {
 
 // Stock is a board, or an offcut from stock, with what is cut from it.
 type Stock struct {
-	Board   int    // number of the new board, from 1; 0 for an offcut
-	Offcut  string // the offcut's ID; empty for a board
-	Width   float64
-	Height  float64     // mm, both
-	Lengths []Length    // from the bottom end upwards
-	Left    []Remainder // what is left of it, large enough or not
+	Board         int         // number of the new board, from 1; 0 for an offcut
+	Offcut        string      // the offcut's ID; empty for a board
+	Width, Height float64     // mm
+	Lengths       []Length    // from the bottom end upwards
+	Left          []Remainder // what is left of it, usable or not
 }
 
 // Length is a part of a board over its whole width.

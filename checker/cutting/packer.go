@@ -44,6 +44,7 @@ func newPacker(j *job, parts []*part) *packer {
 	return k
 }
 
+// begin takes a board or offcut out.
 func (k *packer) begin(b *bin) {
 	k.cut, k.lengths = append(k.cut, sawn{bin: b}), append(k.lengths, nil)
 	k.measure(len(k.cut) - 1)
@@ -78,25 +79,13 @@ func (k *packer) pack(ctx context.Context, parts []*part) ([]sawn, error) {
 
 // intoLength puts a part into the first length begun that takes it.
 func (k *packer) intoLength(p *part) bool {
-	length, slot, best := -1, 0, piece{}
+	length, slot, best := len(k.where), 0, piece{}
 	for _, w := range p.choices() {
-		tree := k.gaps[kindOf(p, w)]
-		for i, n := tree.first(0, p.width-2*near), 0; i >= 0 && (length < 0 || i < length); i, n = tree.first(i+1, p.width-2*near), n+1 {
-			if n == tries { // one so wide takes it whatever its pattern
-				if i = tree.first(i, p.width+k.job.pitch); i < 0 || length >= 0 && i >= length {
-					break
-				}
-			}
-			if s, at, ok := k.slot(i, p, w); ok {
-				length, slot, best = i, s, piece{p, at, w.turned}
-				break
-			}
-			if n == tries {
-				break
-			}
+		if i, s, at := k.find(p, w, length); i >= 0 {
+			length, slot, best = i, s, piece{p, at, w.turned}
 		}
 	}
-	if length < 0 {
+	if best.part == nil {
 		return false
 	}
 	board, l := k.at(length)
@@ -108,6 +97,25 @@ func (k *packer) intoLength(p *part) bool {
 	return true
 }
 
+// find gives the first length, of those before one, that takes a part in one of its ways, and its place there; -1 if none does.
+func (k *packer) find(p *part, w way, before int) (length, slot int, at unit) {
+	gaps := k.gaps[kindOf(p, w)]
+	for i, n := -1, 0; n <= tries; n++ {
+		wide := p.width - 2*near
+		if n == tries {
+			wide = p.width + k.job.pitch // takes it wherever the pattern begins
+		}
+		if i = gaps.first(i+1, wide); i < 0 || i >= before {
+			break
+		}
+		if slot, at, ok := k.slot(i, p, w); ok {
+			return i, slot, at
+		}
+	}
+	return -1, 0, 0
+}
+
+// kindOf gives the gaps to look through for a part.
 func kindOf(p *part, w way) int {
 	kind := anywhere
 	switch {
@@ -122,6 +130,7 @@ func kindOf(p *part, w way) int {
 	return kind
 }
 
+// at gives a length by its place in where, and its board.
 func (k *packer) at(i int) (board int, l *length) {
 	w := k.where[i]
 	return w[0], &k.cut[w[0]].lengths[w[1]]

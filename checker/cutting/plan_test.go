@@ -208,11 +208,30 @@ func TestInputThatNothingCanHaveIsRefused(t *testing.T) {
 	}
 }
 
+// lapsing is a context that is cancelled after it was asked a number of times.
+type lapsing struct {
+	context.Context
+	asked, after int
+}
+
+func (l *lapsing) Err() error {
+	if l.asked++; l.asked > l.after {
+		return context.Canceled
+	}
+	return nil
+}
+
 func TestACancelledPlanIsNone(t *testing.T) {
-	ctx, cancel := context.WithCancel(context.Background())
-	cancel()
-	l, err := Plan(ctx, slatted, named(times(3, at(0, 200, 2000))), nil, Usual(2))
-	if !errors.Is(err, context.Canceled) || len(l.Stocks) != 0 {
-		t.Errorf("%+v, %v", l, err)
+	// Twelve boards of 958 + 2 x 719 and two kerfs, less a few low ones: enough for a search of thousands of steps.
+	blanks := named(times(12, at(0, 600, 958)), times(20, at(0, 600, 719)), times(12, at(0, 200, 600)), times(12, at(0, 310, 500)))
+	all := &lapsing{Context: context.Background(), after: math.MaxInt}
+	if _, err := Plan(all, slatted, blanks, nil, Usual(2)); err != nil || all.asked < 3 {
+		t.Fatalf("asked %d times, %v", all.asked, err)
+	}
+	for after := range 3 { // in the first fit, in the other, in the search
+		l, err := Plan(&lapsing{Context: context.Background(), after: after}, slatted, blanks, nil, Usual(2))
+		if !errors.Is(err, context.Canceled) || len(l.Stocks) != 0 {
+			t.Errorf("after %d: %+v, %v", after, l, err)
+		}
 	}
 }

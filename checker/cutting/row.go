@@ -102,6 +102,7 @@ func (r *rows) tightest(b *shape, parts []*part, groups []group, states int) ([]
 		ends[i] = math.MaxInt64
 	}
 	ends[0] = b.left - r.job.kerf
+	r.steps += states / 64 // going over states that nothing reaches takes time too
 	for s, end := range ends {
 		if end == math.MaxInt64 {
 			continue

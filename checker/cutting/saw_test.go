@@ -8,7 +8,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 )
 
-// sawn carries a saw list out on whole stocks, with a saw that knows only
+// sawnAsListed carries a saw list out on whole stocks, with a saw that knows only
 // rectangles and kerfs, and gives a line for each blank or offcut that does not
 // come off as the layout says.
 func sawnAsListed(l Layout) []string {

@@ -133,11 +133,12 @@ func (s *search) place(i, board, length int) bool {
 // beside tries the lengths that a board has.
 func (s *search) beside(i, b, from int) bool {
 	c, p := &s.cut[b], s.parts[i]
+	across := s.rows.job.across(&c.shape) - p.width - s.rows.job.gap()
 	for l := from; l < len(c.lengths); l++ {
-		if slices.ContainsFunc(c.lengths[from:l], c.lengths[l].same) {
+		r := &c.lengths[l]
+		if r.width > across || slices.ContainsFunc(c.lengths[from:l], r.same) {
 			continue
 		}
-		r := &c.lengths[l]
 		ending := p.end && !r.end
 		if ending && c.ends == c.bin.ends() {
 			continue
@@ -187,7 +188,8 @@ func (s *search) above(i, b int) bool {
 // seen says whether a board is in the same state as one tried before it: the plans that follow are the same.
 func (s *search) seen(from, b int) bool {
 	for k := from; k < b; k++ {
-		if c, d := &s.cut[k], &s.cut[b]; c.shape == d.shape && slices.EqualFunc(c.lengths, d.lengths, row.same) {
+		c, d := &s.cut[k], &s.cut[b]
+		if len(c.lengths) == len(d.lengths) && c.used == d.used && (c.bin == d.bin || c.shape == d.shape) && slices.EqualFunc(c.lengths, d.lengths, row.same) {
 			return true
 		}
 	}
@@ -195,7 +197,7 @@ func (s *search) seen(from, b int) bool {
 }
 
 func (r row) same(o row) bool {
-	return r.height == o.height && slices.EqualFunc(r.parts, o.parts, func(a, b *part) bool { return a.kind == b.kind })
+	return r.height == o.height && r.width == o.width && slices.EqualFunc(r.parts, o.parts, func(a, b *part) bool { return a.kind == b.kind })
 }
 
 // space is the area, with kerfs, that the part and those after it can still have.

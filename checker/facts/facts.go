@@ -17,6 +17,7 @@ type Facts struct {
 	Walls    []Wall    `json:"walls"`
 	Openings []Opening `json:"openings"`
 	Leaves   []Leaf    `json:"leaves"`
+	Doors    []Door    `json:"doors"`
 	Runs     []Run     `json:"runs"`
 	Pieces   []Piece   `json:"pieces"`
 	Strips   []Strip   `json:"strips"`
@@ -25,6 +26,8 @@ type Facts struct {
 	Edges    []Edge    `json:"edges"`
 	Joints   []Joint   `json:"joints"`
 	Jambs    []Jamb    `json:"jambs"`
+	// CrossJoints is where the pieces of a course meet those of the course above.
+	CrossJoints []CrossJoint `json:"cross_joints"`
 	// Lines compares pieces whose slats should line up: over and under openings with those beside them, and a
 	// closed leaf with what is above it.
 	Lines    []LinePair  `json:"lines"`
@@ -40,7 +43,16 @@ type Facts struct {
 	// Cutting is the cutting plan, board by board; the plan\'s own is held against the same pieces in CutMisfits.
 	Cutting    []Stock     `json:"cutting"`
 	CutMisfits []CutMisfit `json:"cut_misfits"`
-	Adhesive   *Adhesive   `json:"adhesive,omitempty"`
+	// Measurements, surveys and closing pieces are of walls as they are on site.
+	Measurements []Measurement `json:"measurements"`
+	Surveys      []Survey      `json:"surveys"`
+	Closings     []Closing     `json:"closings"`
+	Corners      []Corner      `json:"corners"`
+	// RevealLines compares a piece over an opening (Piece) with the strips on its head (Other).
+	RevealLines []LinePair `json:"reveal_lines"`
+	Installs    []Install  `json:"installs"`
+
+	Adhesive *Adhesive `json:"adhesive,omitempty"`
 }
 
 // About says what a fact is about and where the plan says it. Every subject has one.
@@ -66,12 +78,12 @@ type Wall struct {
 	Width          float64     `json:"width"`
 	Height         float64     `json:"height"`
 	Background     *Background `json:"background,omitempty"`
-	ServicesStated bool        `json:"services_stated"` // the plan has a list of accessories, empty or not
-	Thickness      *float64    `json:"thickness,omitempty"`
-	Thin           *bool       `json:"thin,omitempty"` // so thin that cables on its reverse count on this face; absent where its thickness is unsaid
-	ReverseStated  bool        `json:"reverse_stated"` // the plan has a list of accessories on the other face, empty or not
-	Area           float64     `json:"area"`           // m², openings included
-	Covered        float64     `json:"covered"`        // m² under pieces
+	ServicesStated bool        `json:"services_stated"`     // the plan has a list of accessories, empty or not
+	Thickness      *float64    `json:"thickness,omitempty"` // of the whole wall
+	Thin           *bool       `json:"thin,omitempty"`      // so thin that cables on its reverse count on this face; absent where its thickness is unsaid
+	ReverseStated  bool        `json:"reverse_stated"`      // the plan has a list of accessories on the other face, empty or not
+	Area           float64     `json:"area"`                // m², openings included
+	Covered        float64     `json:"covered"`             // m² under pieces
 }
 
 // Background is what is behind the panels.
@@ -184,13 +196,13 @@ type Leg struct {
 	InView  bool    `json:"in_view"`
 }
 
-// Rip is an upright cut line in a piece: a rip over its whole height or the upright of a notch.
+// Rip is an upright or leaning cut line in a piece: a rip over its whole height or the upright of a notch.
 type Rip struct {
 	About
 	Piece     string  `json:"piece"`
-	Side      string  `json:"side"`    // the side of the material that the cut is on: "left", "right"
-	MadeBy    string  `json:"made_by"` // "rip", "notch"
-	X         float64 `json:"x"`
+	Side      string  `json:"side"`      // the side of the material that the cut is on: "left", "right"
+	MadeBy    string  `json:"made_by"`   // "rip", "notch"
+	X         float64 `json:"x"`         // of a leaning cut, where it runs deepest inside a slat
 	IntoSlat  float64 `json:"into_slat"` // from the cut to the nearest edge of the slat it runs in, 0 in a space or on an edge
 	SlatLeft  float64 `json:"slat_left"` // width left of that slat on this piece, 0 in a space or on an edge
 	SlatWidth float64 `json:"slat_width"`
@@ -209,7 +221,7 @@ type Edge struct {
 	Length float64 `json:"length"`
 	Low    float64 `json:"low"`   // its lowest point above the floor
 	High   float64 `json:"high"`  // its highest
-	Meets  string  `json:"meets"` // "piece", "corner", "open corner", "open wall", "wall end", "ceiling", "floor", "skirting", "opening", "architrave", "leaf edge", "air"
+	Meets  string  `json:"meets"` // "piece", "corner", "open corner", "open wall", "wall end", "ceiling", "floor", "skirting", "nib" (or a step of the outline), "opening", "architrave", "pillar", "leaf edge", "air"
 	// Other is the piece or opening that it meets.
 	Other string `json:"other,omitempty"`
 	// Cover is "covered" (something stands in front of it), "bare", or "unsaid".

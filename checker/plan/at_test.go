@@ -130,10 +130,10 @@ func TestWhatAPlanSaysIsTakenOver(t *testing.T) {
 		t.Errorf("order (- want, + got):\n%s", diff)
 	}
 	wall, leaf := p.Runs[0], p.Runs[1]
-	if wall.Wall.Name != "east.1" || wall.Leaf != nil || wall.Panel.Name != "oak 21" || wall.FromRight {
+	if wall.Wall.Name != "east.1" || wall.Leaf != nil || wall.Panel.Name != "oak 21" || wall.FromRight() {
 		t.Errorf("the run E stands on %v, %v", wall.Wall.Name, wall.Leaf)
 	}
-	if leaf.Leaf != p.Walls[1].Openings[0].Leaf && leaf.Leaf != p.Walls[1].Openings[1].Leaf || leaf.Leaf.Path() != "east.1/door/leaf" || leaf.Wall != wall.Wall || !leaf.FromRight {
+	if leaf.Leaf != p.Walls[1].Openings[0].Leaf && leaf.Leaf != p.Walls[1].Openings[1].Leaf || leaf.Leaf.Path() != "east.1/door/leaf" || leaf.Wall != wall.Wall || !leaf.FromRight() {
 		t.Errorf("the run L does not stand on the leaf of the door: %+v", leaf)
 	}
 }

@@ -13,7 +13,7 @@ import (
 func (b *builder) wall(name string, r rawWall) {
 	at := "/walls/" + source.Escape(name)
 	w := &Wall{At: at, Name: name, Width: float64(r.Width), Height: float64(r.Height),
-		LeftCorner: r.Ends.Left.Corner, RightCorner: r.Ends.Right.Corner,
+		LeftCorner: r.Ends.Left.Corner, RightCorner: r.Ends.Right.Corner, LeftWall: r.Ends.Left.Wall, RightWall: r.Ends.Right.Wall,
 		SkirtingHeight: float64(r.Skirting.Height), SkirtingThickness: float64(r.Skirting.Thickness)}
 	b.positive(at, sized("width", w.Width), sized("height", w.Height), size{"thickness", optional(r.Thickness)})
 	w.Thickness = optional(r.Thickness)

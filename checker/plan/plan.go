@@ -68,6 +68,8 @@ type Wall struct {
 	Background        *Background // nil where unsaid
 	LeftCorner        string      // "internal", "external", "none", "" where unsaid
 	RightCorner       string
+	LeftWall          string // the walls met at its ends, "" where unsaid
+	RightWall         string
 	SkirtingHeight    float64 // 0 where there is none
 	SkirtingThickness float64
 	Openings          []*Opening

@@ -44,7 +44,7 @@ func Rect(left, bottom, right, top float64) Polygon {
 func New(ring []Point) (Polygon, error) {
 	p := Polygon{Outer: ring}
 	if len(ring) < 3 || math.Abs(p.Area()) < grain {
-		return Polygon{}, errors.New("they enclose nothing")
+		return Polygon{}, errNothing
 	}
 	if err := geom.NewPolygonXY(flat(ring)).Validate(); err != nil {
 		return Polygon{}, errors.New("its sides cross or touch each other")
@@ -53,9 +53,13 @@ func New(ring []Point) (Polygon, error) {
 		p.Outer = slices.Clone(ring)
 		slices.Reverse(p.Outer)
 	}
-	p.Outer = tidy(p.Outer)
+	if p.Outer = tidy(p.Outer); len(p.Outer) == 0 {
+		return Polygon{}, errNothing
+	}
 	return p, nil
 }
+
+var errNothing = errors.New("it encloses nothing")
 
 // And gives what of p lies in the other, from left to right and then upwards.
 func (p Polygon) And(other Polygon) ([]Polygon, error) {
@@ -212,135 +216,4 @@ func tidy(ring []Point) []Point {
 		}
 	}
 	return append(out[first:len(out):len(out)], out[:first]...)
-}
-
-// Side is one straight side with the way it faces, away from the material.
-type Side struct {
-	From, To Point
-	Faces    string // "left", "right", "up", "down"; a slanting side faces the way it faces most
-	InHole   bool
-}
-
-// Distance gives how far a point lies from the side.
-func (s Side) Distance(x, y float64) float64 {
-	dx, dy := s.To.X-s.From.X, s.To.Y-s.From.Y
-	along := max(0, min(1, ((x-s.From.X)*dx+(y-s.From.Y)*dy)/(dx*dx+dy*dy)))
-	return math.Hypot(x-s.From.X-along*dx, y-s.From.Y-along*dy)
-}
-
-// Sides gives the sides in the order of the rings.
-func (p Polygon) Sides() []Side {
-	var out []Side
-	for n, ring := range p.rings() {
-		for i, a := range ring {
-			b := ring[(i+1)%len(ring)]
-			out = append(out, Side{From: a, To: b, Faces: facing(b.X-a.X, b.Y-a.Y), InHole: n > 0})
-		}
-	}
-	return out
-}
-
-// facing gives the outward direction of a side that runs along (dx, dy) with the material on its left.
-func facing(dx, dy float64) string {
-	nx, ny := dy, -dx
-	switch {
-	case math.Abs(nx) > math.Abs(ny) && nx > 0:
-		return "right"
-	case math.Abs(nx) > math.Abs(ny):
-		return "left"
-	case ny > 0:
-		return "up"
-	}
-	return "down"
-}
-
-// Trapezoid is a part of a polygon between two heights with straight sides: a
-// level in which nothing begins and nothing ends.
-type Trapezoid struct {
-	Bottom, Top                                float64
-	BottomLeft, BottomRight, TopLeft, TopRight float64
-}
-
-// Trapezoids cuts a polygon at the height of every corner, from the bottom up
-// and from left to right within a level.
-func (p Polygon) Trapezoids() []Trapezoid {
-	var heights []float64
-	for _, ring := range p.rings() {
-		for _, q := range ring {
-			heights = append(heights, q.Y)
-		}
-	}
-	slices.Sort(heights)
-	heights = slices.Compact(heights)
-	sides := p.Sides()
-	var out []Trapezoid
-	for i := 1; i < len(heights); i++ {
-		out = append(out, level(sides, heights[i-1], heights[i])...)
-	}
-	return out
-}
-
-// level gives the trapezoids between two neighbouring heights. No side ends
-// between them, so the sides that cross keep their order.
-func level(sides []Side, bottom, top float64) []Trapezoid {
-	type crossing struct{ low, high float64 }
-	var xs []crossing
-	for _, s := range sides {
-		a, b := s.From, s.To
-		if a.Y > b.Y {
-			a, b = b, a
-		}
-		if a.Y > bottom || b.Y < top || a.Y == b.Y {
-			continue
-		}
-		at := func(y float64) float64 { return a.X + (b.X-a.X)*(y-a.Y)/(b.Y-a.Y) }
-		xs = append(xs, crossing{at(bottom), at(top)})
-	}
-	slices.SortFunc(xs, func(a, b crossing) int { return cmp.Compare(a.low+a.high, b.low+b.high) })
-	var out []Trapezoid
-	for i := 0; i+1 < len(xs); i += 2 {
-		out = append(out, Trapezoid{bottom, top, xs[i].low, xs[i+1].low, xs[i].high, xs[i+1].high})
-	}
-	return out
-}
-
-// Width is a horizontal width of a polygon: where, and how much.
-type Width struct{ X, Y, Width float64 }
-
-// Narrowest gives the least width of the trapezoid and the lowest height at which it has it.
-func (t Trapezoid) Narrowest() Width {
-	low, high := t.BottomRight-t.BottomLeft, t.TopRight-t.TopLeft
-	if high < low {
-		return Width{t.TopLeft, t.Top, high}
-	}
-	return Width{t.BottomLeft, t.Bottom, low}
-}
-
-// Narrowest gives the least horizontal width of the polygon, the lowest and
-// leftmost where several are alike.
-func (p Polygon) Narrowest() Width {
-	best := Width{Width: math.Inf(1)}
-	for _, t := range p.Trapezoids() {
-		if w := t.Narrowest(); w.Width < best.Width-grain {
-			best = w
-		}
-	}
-	return best
-}
-
-// Transposed swaps x and y, so that heights can be asked for as widths. The
-// rings are turned round to keep their sense.
-func (p Polygon) Transposed() Polygon {
-	turn := func(ring []Point) []Point {
-		out := make([]Point, len(ring))
-		for i, q := range ring {
-			out[len(ring)-1-i] = Point{q.Y, q.X}
-		}
-		return out
-	}
-	t := Polygon{Outer: turn(p.Outer)}
-	for _, h := range p.Holes {
-		t.Holes = append(t.Holes, turn(h))
-	}
-	return t
 }

@@ -59,7 +59,7 @@ func TestFirstTryShowsEveryPlantedMistake(t *testing.T) {
 	want := map[string]string{
 		"cuts.narrow_piece":             "E7",                                    // 3,560 to 3,640: 80 mm is left
 		"cuts.takes_interlock":          "E5 | E6",                               // E5 is ripped in the middle of the run
-		"edges.cut_edge_in_view":        "E3 lower edge 2, E4 lower edge 2",      // nothing covers the cuts over the door
+		"edges.cut_edge_in_view":        "E3 edge at the head of door, E4 edge at the head of door",      // nothing covers the cuts over the door
 		"edges.short_head_drop":         "east/door head, run E",                 // 10 mm
 		"fixing.bead_too_open":          "E1, E2, E3, E4, E5, E6, E7",            // zigzag 600 mm
 		"fixing.not_held_while_curing":  "E1, E2, E3, E4, E5, E6, E7",            // one screw at each end

@@ -12,9 +12,11 @@ import (
 type laid struct {
 	run     *plan.Run
 	surface *surface
-	field   *planar.Polygon // what the run may cover where that is no rectangle
+	number  int              // among the runs
+	field   []planar.Polygon // what the run may cover where that is no rectangle; nil where it is one
 	courses []*course
 	cells   []*cell // course by course, each as it is set
+	parts   []*part // what openings and the outline leave of them
 	holes   []hole  // by their left sides
 	widest  float64 // of the holes
 }
@@ -36,7 +38,8 @@ type cell struct {
 	course              *course
 	left, right         float64 // at its widest
 	origin              float64 // where the left edge of the whole panel would be: the pattern starts from it
-	first               float64 // from there to the first slat
+	first               float64 // from there to the first slat; below 0 where the panel's edge cuts that one off
+	noSlat              float64 // from there to where no further slat begins
 	leftEdge, rightEdge string  // as they stand: a turned panel's have changed places
 	cutLeft, cutRight   bool
 	shape               planar.Polygon
@@ -46,57 +49,28 @@ type cell struct {
 
 // run lays the panels of a run and takes the openings out.
 func (s *setter) run(r *plan.Run) error {
-	l := &laid{run: r, surface: surfaceOf(r), holes: holesOf(r)}
+	l := &laid{run: r, surface: surfaceOf(r), holes: holesOf(r), number: len(s.runs)}
 	for _, h := range l.holes {
 		l.widest = max(l.widest, h.right-h.left)
 	}
 	var err error
-	if l.field, err = l.surface.field(r); err != nil {
-		return fmt.Errorf("setting out run %s: %w", r.ID, err)
+	if l.field, err = s.field(l); err != nil {
+		return &Misfit{r.At, fmt.Sprintf("the run %q cannot be kept clear of floor and ceiling: %v", r.ID, err)}
 	}
+	known := len(s.misfits)
 	s.stack(l)
 	for _, c := range l.courses {
 		s.lay(l, c)
 		l.cells = append(l.cells, c.cells...)
 	}
-	if len(l.cells) == 0 {
-		return nil // a misfit has been noted
-	}
 	s.runs = append(s.runs, l)
-	return s.cutOut(l)
-}
-
-// stack gives a run's courses their heights, from the bottom up. The lowest is
-// shortened at its lower end, where the floor hides the cut; the others at the
-// upper one, so that ends from the factory meet.
-func (s *setter) stack(l *laid) {
-	bottom, ceiling := l.surface.bottom+l.run.Base, l.surface.top-l.run.ClearTop
-	board := l.run.Panel.Height
-	for i, spec := range l.run.Courses {
-		if i > 0 {
-			bottom += spec.Gap
-		}
-		height := min(board, ceiling-bottom)
-		if spec.Height != nil {
-			if *spec.Height > board+near && spec.At != l.run.At {
-				s.misfit(spec.At+"/height", "a course cannot be higher than a board, which is %s", s.write(board))
-			}
-			height = min(height, *spec.Height)
-		}
-		if height <= near {
-			s.misfit(spec.At, "there is no room for this course: those below reach the top")
-			return
-		}
-		c := &course{bottom: bottom, top: bottom + height, start: spec.Start}
-		if height < board-near {
-			c.cutLower, c.cutUpper = i == 0, i > 0
-		}
-		if len(l.run.Courses) > 1 {
-			c.number = i + 1
-		}
-		l.courses = append(l.courses, c)
-		bottom = c.top
+	if err := s.cutOut(l); err != nil {
+		return err
 	}
+	if len(l.parts) == 0 && len(s.misfits) == known {
+		s.misfit(r.At, "nothing is left of the run %q: openings or the wall's outline take all of it", r.ID)
+	}
+	return nil
 }
 
 // lay goes from a course's start to its far end. Distances u count from the end
@@ -126,18 +100,22 @@ func (s *setter) lay(l *laid, c *course) {
 			}
 			return
 		}
-		if s.ids[id] || len(s.ids) >= Most {
-			s.tooMany(at, id)
+		if s.cells++; s.cells > Most {
+			s.tooMany(at)
 			return
 		}
-		s.ids[id] = true
+		if !s.named(at, id) {
+			return
+		}
 		one := newCell(panel, spec, c, id, at)
 		u = one.place(l, i, u, width)
 		if one.right-one.left <= near {
 			s.misfit(at, "nothing would be left of the piece %q", id)
 			return
 		}
-		s.taper(l, one, i)
+		if one.spec != nil && one.spec.WidthTop != nil {
+			s.taper(l, one, i)
+		}
 		c.cells = append(c.cells, one)
 	}
 }
@@ -172,12 +150,18 @@ func (l *laid) startOf(c *course) float64 {
 	return u
 }
 
-func (s *setter) tooMany(at, id string) {
+func (s *setter) tooMany(at string) {
+	s.misfit(at, "the plan comes to more than %d pieces; is a length in the wrong unit?", Most)
+}
+
+// named takes a name for a piece; false where another has it already.
+func (s *setter) named(at, id string) bool {
 	if s.ids[id] {
 		s.misfit(at, "two pieces would be called %q; name the run or the piece otherwise", id)
-		return
+		return false
 	}
-	s.misfit(at, "the plan comes to more than %d pieces; is a length in the wrong unit?", Most)
+	s.ids[id] = true
+	return true
 }
 
 func (s *setter) spec(r *plan.Run, i int) *plan.Piece {
@@ -190,11 +174,11 @@ func (s *setter) spec(r *plan.Run, i int) *plan.Piece {
 // newCell makes a panel as it stands: turned end for end its slats lie mirrored
 // and its long edges have changed places.
 func newCell(p *plan.Panel, spec *plan.Piece, c *course, id, at string) *cell {
-	out := &cell{id: id, at: at, spec: spec, course: c, first: p.First, leftEdge: p.LeftEdge, rightEdge: p.RightEdge}
+	out := &cell{id: id, at: at, spec: spec, course: c, first: p.First, noSlat: p.Width, leftEdge: p.LeftEdge, rightEdge: p.RightEdge}
 	if spec != nil && spec.Turned {
 		out.leftEdge, out.rightEdge = p.RightEdge, p.LeftEdge
 		last := p.First + math.Floor((p.Width-near-p.First)/p.Pitch)*p.Pitch // where the last slat begins
-		out.first = p.Width - last - p.SlatWidth
+		out.first, out.noSlat = p.Width-last-p.SlatWidth, p.Width-p.First
 	}
 	return out
 }
@@ -207,6 +191,9 @@ func (c *cell) place(l *laid, i int, u, width float64) float64 {
 	if c.spec != nil && c.spec.Width != nil {
 		widest := max(*c.spec.Width, orZero(c.spec.WidthTop))
 		c.stated, c.space = &widest, width-nearU
+		if u < 0 { // the start has cut some of the panel off already
+			c.space = min(width, farU)
+		}
 		if widest < farU-nearU-near && c.cutsNear(l.run, i, u) {
 			whole = nearU + widest - panel.Width
 		}
@@ -234,43 +221,8 @@ func (c *cell) cutsNear(r *plan.Run, i int, u float64) bool {
 	if c.spec.Cut != "" {
 		return (c.spec.Cut == "right") == r.FromRight()
 	}
-	return i == 0 && same(u, 0)
+	return i == 0 && u <= near
 }
-
-// taper gives a tapered piece its shape: the sawn long edge leans. Only a
-// run's first piece can taper at its start, and only its last at its far end,
-// or the next would have to lean too.
-func (s *setter) taper(l *laid, c *cell, i int) {
-	if c.spec == nil || c.spec.WidthTop == nil || same(*c.spec.WidthTop, *c.spec.Width) {
-		return
-	}
-	first, last := i == 0, i == len(l.run.Pieces)-1
-	leansLeft := c.cutLeft && !c.cutRight || c.cutLeft && (c.spec.Cut == "left" || c.spec.Cut == "" && first == !l.run.FromRight())
-	outer := last
-	if leansLeft != l.run.FromRight() {
-		outer = first
-	}
-	if !outer {
-		s.misfit(c.at+"/width_top", "only a piece at the end of its run can taper, on the side of that end")
-		return
-	}
-	short := c.right - c.left - (c.widest() - *c.spec.Width)
-	shortTop := c.right - c.left - (c.widest() - *c.spec.WidthTop)
-	if short <= near || shortTop <= near {
-		s.misfit(c.at, "nothing would be left of the piece %q at its narrow end", c.id)
-		return
-	}
-	b, t := c.course.bottom, c.course.top
-	if leansLeft {
-		c.shape = planar.Polygon{Outer: []planar.Point{{X: c.right - short, Y: b}, {X: c.right, Y: b}, {X: c.right, Y: t}, {X: c.right - shortTop, Y: t}}}
-		c.cutLeft = true
-		return
-	}
-	c.shape = planar.Polygon{Outer: []planar.Point{{X: c.left, Y: b}, {X: c.left + short, Y: b}, {X: c.left + shortTop, Y: t}, {X: c.left, Y: t}}}
-	c.cutRight = true
-}
-
-func (c *cell) widest() float64 { return max(*c.spec.Width, *c.spec.WidthTop) }
 
 func orZero(v *float64) float64 {
 	if v == nil {

@@ -11,6 +11,7 @@ type shelfOf struct {
 	parts  []*part // by their left sides
 	inTurn []*part // as they were set out
 	widest float64
+	shared bool // two runs or more stand here
 }
 
 // index sorts the parts by surface.
@@ -22,6 +23,7 @@ func (s *setter) index() {
 			sh = &shelfOf{}
 			s.on[p.surface.on] = sh
 		}
+		sh.shared = sh.shared || len(sh.inTurn) > 0 && sh.inTurn[0].laid != p.laid
 		sh.inTurn = append(sh.inTurn, p)
 		sh.widest = max(sh.widest, p.right-p.left)
 	}

@@ -12,20 +12,39 @@ import (
 type pair struct {
 	left, right *part
 	bottom, top float64
+	touch       []stretch // the heights at which they do
 }
 
-// neighbours gives, for a part, the part that each of its two sides meets.
-type neighbours struct{ left, right map[*part]*part }
+// stretch is a part of an upright or level line.
+type stretch struct{ from, to float64 }
 
-func (n neighbours) of(p *part, side string) (*part, bool) {
-	var other *part
-	switch side {
-	case "left":
-		other = n.left[p]
-	case "right":
-		other = n.right[p]
+// contact is where a part meets a neighbour.
+type contact struct {
+	stretch
+	part *part
+}
+
+// neighbours gives, for a part, what each of its two long edges meets.
+type neighbours struct{ left, right map[*part][]contact }
+
+func (n neighbours) contacts(p *part, side string) []contact {
+	if side == "left" {
+		return n.left[p]
 	}
-	return other, other != nil
+	return n.right[p]
+}
+
+// of gives the part that a long edge meets at a height, or nil.
+func (n neighbours) of(p *part, side string, y float64) *part {
+	if side != "left" && side != "right" {
+		return nil
+	}
+	for _, c := range n.contacts(p, side) {
+		if y > c.from && y < c.to {
+			return c.part
+		}
+	}
+	return nil
 }
 
 // pairUp gives the parts of neighbouring cells that share some height at the
@@ -45,8 +64,8 @@ func (s *setter) pairUp() []pair {
 				}
 				for _, left := range byCell[a] {
 					for _, right := range byCell[b] {
-						if low, high, ok := meeting(left, right); ok {
-							out = append(out, pair{left, right, low, high})
+						if touch := meeting(left, right); len(touch) > 0 {
+							out = append(out, pair{left, right, touch[0].from, touch[len(touch)-1].to, touch})
 						}
 					}
 				}
@@ -56,10 +75,10 @@ func (s *setter) pairUp() []pair {
 	return out
 }
 
-// meeting gives the heights from the lowest to the highest place where the
-// right edge of one part stands against the left edge of the other.
-func meeting(left, right *part) (low, high float64, ok bool) {
-	low, high = math.Inf(1), math.Inf(-1)
+// meeting gives the heights at which the right edge of one part stands against
+// the left edge of the other, from the lowest up.
+func meeting(left, right *part) []stretch {
+	var out []stretch
 	for _, a := range left.poly.Sides() {
 		if a.Faces != "right" || !same(a.From.X, left.cell.right) {
 			continue
@@ -71,17 +90,21 @@ func meeting(left, right *part) (low, high float64, ok bool) {
 			from := max(min(a.From.Y, a.To.Y), min(b.From.Y, b.To.Y))
 			to := min(max(a.From.Y, a.To.Y), max(b.From.Y, b.To.Y))
 			if to > from+near {
-				low, high = min(low, from), max(high, to)
+				out = append(out, stretch{from, to})
 			}
 		}
 	}
-	return low, high, high > low
+	slices.SortFunc(out, func(a, b stretch) int { return cmp.Compare(a.from, b.from) })
+	return out
 }
 
 func (s *setter) neighbours() neighbours {
-	n := neighbours{map[*part]*part{}, map[*part]*part{}}
+	n := neighbours{map[*part][]contact{}, map[*part][]contact{}}
 	for _, p := range s.pairs {
-		n.right[p.left], n.left[p.right] = p.right, p.left
+		for _, t := range p.touch {
+			n.right[p.left] = append(n.right[p.left], contact{t, p.right})
+			n.left[p.right] = append(n.left[p.right], contact{t, p.left})
+		}
 	}
 	return n
 }
@@ -116,18 +139,19 @@ func (p pair) gap() float64 {
 
 // jambs gives, for each side of each opening and each run that passes it, the
 // joint nearest to the jamb line, and what holds the strip between the two.
+// Courses that do not reach the opening have no joint at its jamb.
 func (s *setter) jambs(f *facts.Facts) {
-	for _, l := range s.runs {
-		var pairs []pair
-		for _, p := range s.pairs {
-			if p.left.laid == l {
-				pairs = append(pairs, p)
-			}
-		}
+	byCourse := map[*course][]pair{}
+	for _, p := range s.pairs {
+		byCourse[p.left.cell.course] = append(byCourse[p.left.cell.course], p)
+	}
+	for _, pairs := range byCourse {
 		slices.SortStableFunc(pairs, func(a, b pair) int { return cmp.Compare(a.x(), b.x()) })
+	}
+	for _, l := range s.runs {
 		for _, h := range l.holes {
 			for _, side := range []string{"left", "right"} {
-				if j, ok := nearestJoint(h, side, pairs); ok {
+				if j, ok := l.nearestJoint(h, side, byCourse); ok {
 					j.About = facts.About{ID: h.id() + " " + side + " jamb, run " + l.run.ID, At: l.run.At, On: l.surface.on}
 					f.Jambs = append(f.Jambs, j)
 				}
@@ -136,18 +160,24 @@ func (s *setter) jambs(f *facts.Facts) {
 	}
 }
 
-// nearestJoint finds the joint nearest to a jamb line among a run's, sorted from left to right.
-func nearestJoint(h hole, side string, pairs []pair) (facts.Jamb, bool) {
+// nearestJoint finds the joint nearest to a jamb line among a run's, which are sorted from left to right in each course.
+func (l *laid) nearestJoint(h hole, side string, byCourse map[*course][]pair) (facts.Jamb, bool) {
 	line := h.left
 	if side == "right" {
 		line = h.right
 	}
 	var best *pair
 	distance := math.Inf(1)
-	at, _ := slices.BinarySearchFunc(pairs, line, func(p pair, x float64) int { return cmp.Compare(p.x(), x) })
-	for i := max(0, at-2); i < min(len(pairs), at+2); i++ {
-		if d := math.Abs(pairs[i].x() - line); d < distance-near {
-			best, distance = &pairs[i], d
+	for _, c := range l.courses {
+		if c.top < h.bottom-near || c.bottom > h.top+near {
+			continue
+		}
+		pairs := byCourse[c]
+		at, _ := slices.BinarySearchFunc(pairs, line, func(p pair, x float64) int { return cmp.Compare(p.x(), x) })
+		for i := max(0, at-2); i < min(len(pairs), at+2); i++ {
+			if d := math.Abs(pairs[i].x() - line); d < distance-near {
+				best, distance = &pairs[i], d
+			}
 		}
 	}
 	if best == nil {

@@ -1,6 +1,7 @@
 package setout
 
 import (
+	"fmt"
 	"math"
 
 	"trysquare/checker/facts"
@@ -19,7 +20,7 @@ func (p *part) through(s screw, length float64) []layer {
 	var out []layer
 	for _, l := range append(p.panelLayers(s.onSlat), p.wallLayers(s.into)...) {
 		l.thick = min(l.thick, length)
-		if l.thick <= 0 {
+		if l.thick <= near { // nothing, or what converting inches leaves of a screw that ends where it begins
 			continue
 		}
 		length -= l.thick
@@ -139,7 +140,7 @@ func (s *setter) screwPaths(f *facts.Facts) {
 	for _, p := range s.parts {
 		sides, all := p.poly.Sides(), of[p.id]
 		for i, sc := range p.screws {
-			about := p.about(p.screwName(i))
+			about := p.about(fmt.Sprintf("%s screw %d", p.id, i+1))
 			about.At = p.fix().At + "/screws"
 			path := facts.ScrewPath{About: about, Piece: p.id, X: round(sc.x), Y: round(sc.y), Into: sc.into, InWall: rounded(sc.inWall),
 				Layers: []facts.Layer{}, OnSlat: sc.onSlat, Stud: p.studAt(sc.x)}

@@ -25,8 +25,9 @@ func (p *part) run() *plan.Run     { return p.laid.run }
 func (p *part) panel() *plan.Panel { return p.laid.run.Panel }
 func (p *part) inView() bool       { return p.cell.spec == nil || p.cell.spec.HiddenBy == "" }
 
-// straight says whether the part has four sides and no opening cut out of it.
-func (p *part) straight() bool { return len(p.poly.Outer) == 4 && len(p.poly.Holes) == 0 }
+// straight says whether nothing is notched into the part or cut out of it: a
+// straight cut a side makes it.
+func (p *part) straight() bool { return p.poly.Convex() }
 
 // contains says whether a point lies in the part, its sides counted in.
 func (p *part) contains(x, y float64) bool {
@@ -44,35 +45,75 @@ func (p *part) contains(x, y float64) bool {
 	return false
 }
 
-// cutOut cuts each panel of a run to the wall's outline and takes the openings out of it.
+// cutOut cuts each panel of a run to the wall's outline and takes the openings
+// out of it. A panel of which nothing is left is no piece.
 func (s *setter) cutOut(l *laid) error {
 	for _, c := range l.cells {
-		var holes []planar.Polygon
-		for _, h := range l.holesAcross(c.left, c.right) {
-			holes = append(holes, planar.Rect(met(h.left, c.left, c.right), met(h.bottom, c.course.bottom, c.course.top), met(h.right, c.left, c.right), met(h.top, c.course.bottom, c.course.top)))
+		polys, err := l.left(c)
+		if err != nil {
+			return &Misfit{c.at, fmt.Sprintf("the piece %q cannot be cut out: %v", c.id, err)}
 		}
-		within := []planar.Polygon{c.shape}
-		if l.field != nil {
-			var err error
-			if within, err = c.shape.And(*l.field); err != nil {
-				return fmt.Errorf("setting out piece %s: %w", c.id, err)
+		first := len(l.parts)
+		for _, poly := range polys {
+			p := &part{laid: l, cell: c, surface: l.surface, poly: poly}
+			p.left, p.bottom, p.right, p.top = poly.Bounds()
+			if !same(p.left, p.right) && !same(p.bottom, p.top) {
+				l.parts = append(l.parts, p)
 			}
 		}
-		first := len(s.parts)
-		for _, shape := range within {
-			polys, err := shape.Minus(holes...)
-			if err != nil {
-				return fmt.Errorf("setting out piece %s: %w", c.id, err)
-			}
-			for _, poly := range polys {
-				p := &part{laid: l, cell: c, surface: l.surface, poly: poly}
-				p.left, p.bottom, p.right, p.top = poly.Bounds()
-				s.parts = append(s.parts, p)
-			}
+		s.name(c, l.parts[first:])
+		if len(s.parts)+len(l.parts) > Most {
+			s.tooMany(c.at)
+			break
 		}
-		s.name(c, s.parts[first:])
 	}
+	s.parts = append(s.parts, l.parts...)
 	return nil
+}
+
+// left gives what outline and openings leave of a panel.
+func (l *laid) left(c *cell) ([]planar.Polygon, error) {
+	within := []planar.Polygon{c.shape}
+	if l.field != nil {
+		within = nil
+		for _, field := range l.field {
+			common, err := c.shape.And(c.onLines(field))
+			if err != nil {
+				return nil, err
+			}
+			within = append(within, common...)
+		}
+	}
+	var holes []planar.Polygon
+	for _, h := range l.holesAcross(c.left, c.right) {
+		holes = append(holes, c.onLines(planar.Rect(h.left, h.bottom, h.right, h.top)))
+	}
+	var out []planar.Polygon
+	for _, shape := range within {
+		rest, err := shape.Minus(holes...)
+		if err != nil {
+			return nil, err
+		}
+		out = append(out, rest...)
+	}
+	return out, nil
+}
+
+// onLines gives a polygon whose corners lie on the panel's lines where they all
+// but do.
+func (c *cell) onLines(p planar.Polygon) planar.Polygon {
+	moved := func(ring []planar.Point) []planar.Point {
+		out := make([]planar.Point, len(ring))
+		for i, q := range ring {
+			out[i] = planar.Point{X: met(q.X, c.left, c.right), Y: met(q.Y, c.course.bottom, c.course.top)}
+		}
+		return out
+	}
+	out := planar.Polygon{Outer: moved(p.Outer)}
+	for _, h := range p.Holes {
+		out.Holes = append(out.Holes, moved(h))
+	}
+	return out
 }
 
 // met gives the one of two lines that v all but meets, or v: a sliver between them would be no piece.
@@ -95,20 +136,18 @@ func (s *setter) name(c *cell, parts []*part) {
 	}
 	taken := map[string]int{}
 	for _, p := range parts {
-		where := p.where()
+		where := p.where(parts)
 		taken[where]++
 		p.id = c.id + " " + where
 		if taken[where] > 1 {
 			p.id = fmt.Sprintf("%s %d", p.id, taken[where])
 		}
-		if s.ids[p.id] {
-			s.tooMany(c.at, p.id)
-		}
-		s.ids[p.id] = true
+		s.named(c.at, p.id)
 	}
 }
 
-func (p *part) where() string {
+// where says where a part of a divided panel lies: at an opening, or against the other parts.
+func (p *part) where(parts []*part) string {
 	for _, h := range p.laid.holesAcross(p.left, p.right) {
 		switch {
 		case p.bottom >= h.top-near:
@@ -117,8 +156,21 @@ func (p *part) where() string {
 			return "under"
 		}
 	}
-	for _, h := range p.laid.holes {
-		if same(p.right, h.left) {
+	for _, h := range p.laid.holesAcross(p.left-1, p.right+1) {
+		switch {
+		case same(p.right, h.left):
+			return "left"
+		case same(p.left, h.right):
+			return "right"
+		}
+	}
+	for _, q := range parts {
+		switch {
+		case p.bottom >= q.top-near:
+			return "above"
+		case p.top <= q.bottom+near:
+			return "below"
+		case p.right <= q.left+near:
 			return "left"
 		}
 	}

@@ -16,7 +16,7 @@ func (s *setter) pieces(f *facts.Facts) {
 		p.ripped = slices.ContainsFunc(rips, func(r facts.Rip) bool { return r.MadeBy == "rip" })
 		f.Rips = append(f.Rips, rips...)
 		f.Pieces = append(f.Pieces, p.facts())
-		for _, h := range p.laid.holes {
+		for _, h := range p.laid.holesAcross(p.left-1, p.right+1) {
 			f.Strips = append(f.Strips, p.strips(h)...)
 			f.Legs = append(f.Legs, p.legs(h)...)
 		}
@@ -139,8 +139,7 @@ func (p *part) rips() []facts.Rip {
 		if made != "rip" && made != "notch" {
 			continue
 		}
-		x := side.From.X
-		into, left := p.slatAt(x, side.Faces)
+		x, into, left := p.cutAt(side)
 		id := p.id + " " + side.Faces + " " + made
 		for n := 2; taken(out, id); n++ {
 			id = fmt.Sprintf("%s %s %s %d", p.id, side.Faces, made, n)
@@ -160,22 +159,45 @@ func taken(rips []facts.Rip, id string) bool {
 	return false
 }
 
+// cutAt gives where a cut that faces left or right runs deepest inside a slat,
+// as slatAt does: a leaning one runs through several.
+func (p *part) cutAt(side planar.Side) (x, into, left float64) {
+	low, high := side.From, side.To
+	if low.Y > high.Y {
+		low, high = high, low
+	}
+	x = low.X
+	into, left = p.slatAt(x, side.Faces)
+	places := []float64{high.X}
+	if low.X != high.X {
+		for _, slat := range p.slats(min(low.X, high.X), max(low.X, high.X)) {
+			places = append(places, (slat.left+slat.right)/2)
+		}
+	}
+	for _, at := range places {
+		if i, l := p.slatAt(at, side.Faces); i > into+near || i > into-near && math.Abs(at-low.X) < math.Abs(x-low.X) {
+			x, into, left = at, i, l
+		}
+	}
+	return x, into, left
+}
+
 // slatAt gives how far an upright line at x runs inside a slat from the slat's
 // nearest edge, and how much of that slat stays on the side away from the cut;
 // 0 and 0 where it runs in a space or along an edge.
 func (p *part) slatAt(x float64, faces string) (into, left float64) {
-	panel := p.panel()
-	first := p.cell.origin + p.cell.first
-	l := first + math.Floor((x-first)/panel.Pitch)*panel.Pitch
-	r := min(l+panel.SlatWidth, p.cell.origin+panel.Width)
-	if l < first || x <= l+near || x >= r-near {
-		return 0, 0
+	for _, slat := range p.slats(x-p.panel().Pitch, x+p.panel().Pitch) {
+		l, r := slat.left, slat.right
+		if x <= l+near || x >= r-near {
+			continue
+		}
+		left = x - l // the material is on the left of a cut that faces right
+		if faces == "left" {
+			left = r - x
+		}
+		return min(x-l, r-x), left
 	}
-	left = x - l // the material is on the left of a cut that faces right
-	if faces == "left" {
-		left = r - x
-	}
-	return min(x-l, r-x), left
+	return 0, 0
 }
 
 // span is a stretch of upright lines: slats across a piece.
@@ -183,11 +205,13 @@ type span struct{ left, right float64 }
 
 // slats gives the slats of the whole panel between two upright lines, cut off by them, from left to right.
 func (p *part) slats(left, right float64) []span {
-	panel := p.panel()
+	c, panel := p.cell, p.panel()
+	first := c.origin + c.first
+	left, right = max(left, c.origin), min(right, c.origin+panel.Width)
 	var out []span
-	for k := 0; ; k++ {
-		l := p.cell.origin + p.cell.first + float64(k)*panel.Pitch
-		if l >= min(right, p.cell.origin+panel.Width)-near {
+	for k := max(0, math.Floor((left-first)/panel.Pitch)-1); ; k++ {
+		l := first + k*panel.Pitch
+		if l >= min(right, c.origin+c.noSlat)-near {
 			return out
 		}
 		r := min(l+panel.SlatWidth, right)

@@ -12,6 +12,7 @@ import (
 	"trysquare/checker/facts"
 	"trysquare/checker/length"
 	"trysquare/checker/plan"
+	"trysquare/checker/planar"
 )
 
 // Assumptions are numbers of the house or of a standard that geometry needs to
@@ -19,6 +20,7 @@ import (
 // there; the caller passes them in.
 type Assumptions struct {
 	CableStrip float64 // mm; width of the strips below the ceiling and beside corners in which cables are likely
+	ThinWall   float64 // mm; thickness of a wall up to which cables on its reverse count on this face too
 	Kerf       float64 // mm; what a saw cut takes
 }
 
@@ -44,7 +46,7 @@ var round = length.Round
 
 // Plan sets a plan out. Its errors are Misfits, several joined, or the context's.
 func Plan(ctx context.Context, p *plan.Plan, a Assumptions) (*facts.Facts, error) {
-	s := &setter{plan: p, assume: a, ids: map[string]bool{}}
+	s := &setter{plan: p, assume: a, ids: map[string]bool{}, fields: map[clearance][]planar.Polygon{}}
 	for _, r := range p.Runs {
 		if err := ctx.Err(); err != nil {
 			return nil, fmt.Errorf("setting out run %s: %w", r.ID, err)
@@ -54,18 +56,30 @@ func Plan(ctx context.Context, p *plan.Plan, a Assumptions) (*facts.Facts, error
 		}
 	}
 	s.bound()
+	s.fixedIn()
+	s.index()
+	s.overlaps()
 	if len(s.misfits) > 0 {
 		return nil, errors.Join(s.misfits...)
 	}
 	f := &facts.Facts{Job: facts.Job{About: facts.About{ID: "plan", At: ""}, Country: p.Job.Country, RoomUse: p.Job.RoomUse}}
-	s.index()
 	s.pairs = s.pairUp()
 	s.surfaces(f)
+	s.doors(f)
 	s.pieces(f)
 	s.edges(f)
 	s.joints(f)
+	s.crossJoints(f)
 	s.lines(f)
+	s.revealLines(f)
+	s.corners(f)
+	s.measurements(f)
+	s.surveys(f)
+	s.closings(f)
+	s.installs(f) // looks at joints
 	s.fixings(f)
+	s.screwPaths(f)
+	s.plugs(f)
 	s.jambs(f) // looks at screws and beads
 	if err := s.holes(f); err != nil {
 		return nil, err
@@ -75,6 +89,7 @@ func Plan(ctx context.Context, p *plan.Plan, a Assumptions) (*facts.Facts, error
 	if err := s.stock(ctx, f); err != nil {
 		return nil, err
 	}
+	s.counts(f) // looks at adhesive
 	return f, nil
 }
 
@@ -82,6 +97,8 @@ type setter struct {
 	plan    *plan.Plan
 	assume  Assumptions
 	runs    []*laid
+	cells   int // laid so far
+	fields  map[clearance][]planar.Polygon
 	parts   []*part
 	pairs   []pair
 	on      map[string]*shelfOf

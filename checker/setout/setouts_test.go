@@ -25,7 +25,7 @@ import (
 const setouts = "../../testdata/setouts"
 
 // assumed is what the hand-worked cases reckon with.
-var assumed = setout.Assumptions{CableStrip: 150, Kerf: 2}
+var assumed = setout.Assumptions{CableStrip: 150, ThinWall: 100, Kerf: 2}
 
 // decode takes a plan document as far as a plan.
 func decode(name string, text []byte) (*plan.Plan, error) {

@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"math"
+	"slices"
 
 	"pgregory.net/rapid"
 
@@ -68,7 +69,31 @@ func draw(t *rapid.T, plain bool) sketch {
 		s.drop = rapid.SampledFrom([]float64{0, 22}).Draw(t, "drop")
 	}
 	s.drawOpenings(t, plain)
+	if s.free() < 12*(s.height-s.base-s.clear) { // a run of which nothing is left is refused, and a joint may take up to 10
+		t.Skip("the openings take the whole field")
+	}
 	return s
+}
+
+// free gives the area of the field that the openings leave, from cutting it at every side of one.
+func (s sketch) free() float64 {
+	field, holes := s.field(), s.holes()
+	xs, ys := []float64{field.left, field.right}, []float64{field.bottom, field.top}
+	for _, h := range holes {
+		xs, ys = append(xs, min(max(h.left, field.left), field.right), min(max(h.right, field.left), field.right)), append(ys, min(max(h.bottom, field.bottom), field.top), min(max(h.top, field.bottom), field.top))
+	}
+	slices.Sort(xs)
+	slices.Sort(ys)
+	area := 0.0
+	for i := 1; i < len(xs); i++ {
+		for j := 1; j < len(ys); j++ {
+			x, y := (xs[i-1]+xs[i])/2, (ys[j-1]+ys[j])/2
+			if !slices.ContainsFunc(holes, func(h box) bool { return h.has(x, y) }) {
+				area += (xs[i] - xs[i-1]) * (ys[j] - ys[j-1])
+			}
+		}
+	}
+	return area
 }
 
 // drawOpenings gives each opening a part of the wall of its own.

@@ -2,7 +2,6 @@ package setout
 
 import (
 	"cmp"
-	"fmt"
 	"math"
 	"slices"
 
@@ -18,6 +17,7 @@ type surface struct {
 	wall                     *plan.Wall
 	leaf                     *plan.Leaf
 	left, right, bottom, top float64
+	ring                     []planar.Side // of the wall's outline; nil on a leaf and where it is a rectangle
 }
 
 func surfaceOf(r *plan.Run) *surface {
@@ -25,31 +25,53 @@ func surfaceOf(r *plan.Run) *surface {
 		left, bottom := l.Opening.X+l.SideGap, l.FloorGap
 		return &surface{on: l.Path(), wall: r.Wall, leaf: l, left: left, right: left + l.Width, bottom: bottom, top: bottom + l.Height}
 	}
-	return &surface{on: r.Wall.Name, wall: r.Wall, left: 0, right: r.Wall.Width, bottom: r.Wall.SkirtingHeight, top: r.Wall.Height}
+	s := &surface{on: r.Wall.Name, wall: r.Wall, left: 0, right: r.Wall.Width, bottom: r.Wall.SkirtingHeight, top: r.Wall.Height}
+	if r.Wall.Outline != nil {
+		s.ring = s.outline().Sides()
+	}
+	return s
+}
+
+// clearance is a wall with the gaps that a run keeps from its floor and its ceiling.
+type clearance struct {
+	wall         *plan.Wall
+	floor, above float64
 }
 
 // field is what a run may cover where the wall is no rectangle; nil where it is
 // one. It keeps the base from the floor and the clear top from the ceiling
-// wherever they lie.
-func (s *surface) field(r *plan.Run) (*planar.Polygon, error) {
-	if s.leaf != nil || s.wall.Outline == nil {
+// wherever they lie: what is swept by a side of the outline that is moved up,
+// or down, by so much is taken out. Runs that keep the same gaps share it.
+func (s *setter) field(l *laid) ([]planar.Polygon, error) {
+	wall := l.surface.wall
+	if l.surface.leaf != nil || wall.Outline == nil {
 		return nil, nil
 	}
-	outline := s.outline()
-	out := []planar.Polygon{outline}
-	for _, by := range []float64{s.wall.SkirtingHeight + r.Base, -r.ClearTop} {
-		if by == 0 {
-			continue
+	keep := clearance{wall, wall.SkirtingHeight + l.run.Base, l.run.ClearTop}
+	if known, ok := s.fields[keep]; ok {
+		return known, nil
+	}
+	outline := l.surface.outline()
+	var swept []planar.Polygon
+	for _, side := range outline.Sides() {
+		by := keep.floor // the material is on the left of a side, so one that runs to the right is a floor
+		if side.To.X < side.From.X {
+			by = -keep.above
 		}
-		var err error
-		if out, err = out[0].And(outline.Shifted(0, by)); err != nil {
-			return nil, fmt.Errorf("keeping clear of floor and ceiling: %w", err)
-		}
-		if len(out) == 0 {
-			return nil, nil // sizes that leave nothing have been refused
+		if by != 0 && side.To.X != side.From.X {
+			a, b := side.From, side.To
+			swept = append(swept, planar.Polygon{Outer: []planar.Point{a, b, {X: b.X, Y: b.Y + by}, {X: a.X, Y: a.Y + by}}})
 		}
 	}
-	return &out[0], nil
+	out, err := outline.Minus(swept...)
+	if err != nil {
+		return nil, err
+	}
+	if out == nil {
+		out = []planar.Polygon{}
+	}
+	s.fields[keep] = out
+	return out, nil
 }
 
 // outline is the wall's outline.
@@ -151,10 +173,10 @@ func (s *setter) surfaces(f *facts.Facts) {
 	}
 	for _, r := range s.runs {
 		left, right := math.Inf(1), math.Inf(-1)
-		for _, c := range r.cells {
-			left, right = min(left, c.left), max(right, c.right)
+		for _, p := range r.parts {
+			left, right = min(left, p.left), max(right, p.right)
 		}
-		f.Runs = append(f.Runs, facts.Run{About: facts.About{ID: r.run.ID, At: r.run.At, On: r.surface.on}, Panel: r.run.Panel.Name, Pieces: len(r.cells),
+		f.Runs = append(f.Runs, facts.Run{About: facts.About{ID: r.run.ID, At: r.run.At, On: r.surface.on}, Panel: r.run.Panel.Name, Pieces: len(r.parts),
 			Left: round(left), Right: round(right), BareLeft: round(left - r.surface.left), BareRight: round(r.surface.right - right)})
 	}
 }

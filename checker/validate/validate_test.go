@@ -89,7 +89,7 @@ func TestAKeyWithoutALetterIsToldAtItsPlace(t *testing.T) {
 }
 
 func TestAHintIsGivenOnlyForASlipOfTheHand(t *testing.T) {
-	const known = "known here: background, ends, height, openings, services, skirting, width"
+	const known = "known here: background, ends, height, measured, openings, outline, reverse, services, skirting, thickness, width"
 	for key, hint := range map[string]string{
 		"hieght":      `did you mean "height"?`,
 		"Services":    `did you mean "services"?`,

@@ -1,0 +1,229 @@
+package setout
+
+import (
+	"math"
+	"slices"
+
+	"trysquare/checker/planar"
+)
+
+// meetsWall says what a side meets that meets no opening and no piece, whether
+// something covers it there, and what: the wall's ends, ceiling, floor,
+// skirting, a nib or step of the outline, or nothing.
+func (p *part) meetsWall(side planar.Side) (meets, cover, by string) {
+	s := p.surface
+	x, y := middle(side)
+	switch {
+	case s.leaf != nil:
+		return "air", "bare", ""
+	case side.Faces == "left" && s.atEnd(side, s.left):
+		return corner(s.wall.LeftCorner)
+	case side.Faces == "right" && s.atEnd(side, s.right):
+		return corner(s.wall.RightCorner)
+	case side.Faces == "up" && s.ends(x, y+p.run().ClearTop):
+		return "ceiling", "covered", "ceiling"
+	case side.Faces == "down" && p.run().Base <= floorShadow && s.ends(x, y-p.run().Base-s.wall.SkirtingHeight):
+		if s.wall.SkirtingHeight > 0 {
+			return "skirting", "covered", "skirting"
+		}
+		return "floor", "covered", "floor"
+	case s.ring != nil && (side.Faces == "left" || side.Faces == "right") && s.ends(x, y):
+		return "nib", "covered", "nib"
+	}
+	return "air", "bare", ""
+}
+
+// nearEnd is how far an edge may lean from the wall's end and still be the one
+// that stands there, in millimetres.
+const nearEnd = 100
+
+// atEnd says whether a side stands at the wall's end: upright there, or leaning
+// from it, as the edge of a tapered piece does, or along an end that leans itself.
+func (s *surface) atEnd(side planar.Side, end float64) bool {
+	a, b := math.Abs(side.From.X-end), math.Abs(side.To.X-end)
+	x, y := middle(side)
+	leans := side.From.X != side.To.X && max(a, b) < nearEnd
+	return max(a, b) <= near || leans && (min(a, b) <= near || s.ring != nil && s.ends(x, y))
+}
+
+// ends says whether the wall's outline passes through a place.
+func (s *surface) ends(x, y float64) bool {
+	if s.ring == nil {
+		return same(y, s.top) || same(y, s.bottom-s.wall.SkirtingHeight)
+	}
+	return slices.ContainsFunc(s.ring, func(side planar.Side) bool { return side.Distance(x, y) <= 10*near })
+}
+
+// floorShadow is the gap under a panel up to which its lower edge still counts
+// as standing on the floor: it is the edge's place, not a judgement of the gap.
+const floorShadow = 50
+
+func corner(kind string) (meets, cover, by string) {
+	switch kind {
+	case "internal":
+		return "corner", "covered", "adjoining wall"
+	case "external":
+		return "open corner", "bare", ""
+	case "none":
+		return "open wall", "bare", ""
+	}
+	return "wall end", "unsaid", ""
+}
+
+func (p *part) atBoundary(side planar.Side) bool {
+	s := p.surface
+	switch side.Faces {
+	case "left":
+		return same(side.From.X, s.left)
+	case "right":
+		return same(side.From.X, s.right)
+	case "up":
+		return same(side.From.Y, s.top-p.run().ClearTop)
+	}
+	return same(side.From.Y, s.bottom+p.run().Base)
+}
+
+// atHole is the hole that an edge runs along and the word for that place:
+// "jambs", "head", "sill"; none where it runs along no hole.
+type atHole struct {
+	hole *hole
+	word string
+}
+
+// atHole finds the hole that a side runs along.
+func (p *part) atHole(side planar.Side) atHole {
+	x, y := middle(side)
+	for _, h := range p.laid.holesAcross(p.left-1, p.right+1) {
+		inHeight, inWidth := y > h.bottom && y < h.top, x > h.left && x < h.right
+		switch {
+		case side.Faces == "right" && p.onLine(side, h.left) && inHeight, side.Faces == "left" && p.onLine(side, h.right) && inHeight:
+			return atHole{&h, "jambs"}
+		case side.Faces == "down" && p.onLevel(side, h.top) && inWidth:
+			return atHole{&h, "head"}
+		case side.Faces == "up" && p.onLevel(side, h.bottom) && inWidth:
+			return atHole{&h, "sill"}
+		}
+	}
+	return atHole{}
+}
+
+func (p *part) onLine(side planar.Side, x float64) bool {
+	return same(side.From.X, x) && same(side.To.X, x)
+}
+
+func (p *part) onLevel(side planar.Side, y float64) bool {
+	return same(side.From.Y, y) && same(side.To.Y, y)
+}
+
+// name says in a fitter's words which edge it is.
+func (a atHole) name(side planar.Side) string {
+	switch {
+	case a.hole == nil:
+		return map[string]string{"left": "left edge", "right": "right edge", "up": "upper edge", "down": "lower edge"}[side.Faces]
+	case a.word != "jambs":
+		return "edge at the " + a.word + " of " + a.hole.opening.Name
+	case side.Faces == "right":
+		return "edge at the left jamb of " + a.hole.opening.Name
+	}
+	return "edge at the right jamb of " + a.hole.opening.Name
+}
+
+// place is the word under which the plan treats such edges.
+func (a atHole) place(side planar.Side) string {
+	if a.hole != nil {
+		return a.word
+	}
+	return map[string]string{"left": "left", "right": "right", "up": "top", "down": "bottom"}[side.Faces]
+}
+
+// stretches cuts a side where what it may meet begins or ends: openings,
+// neighbours, courses, other runs and corners of the outline.
+func (s *setter) stretches(p *part, side planar.Side, beside neighbours) []planar.Side {
+	upright := side.From.X == side.To.X
+	if !upright && side.From.Y != side.To.Y {
+		return []planar.Side{side}
+	}
+	from, to := side.From.X, side.To.X
+	var at []float64
+	if upright {
+		from, to = side.From.Y, side.To.Y
+		at = s.upBreaks(p, side, beside)
+	} else {
+		at = s.acrossBreaks(p, side)
+	}
+	slices.Sort(at)
+	if from > to {
+		slices.Reverse(at)
+	}
+	point := func(v float64) planar.Point {
+		if upright {
+			return planar.Point{X: side.From.X, Y: v}
+		}
+		return planar.Point{X: v, Y: side.From.Y}
+	}
+	out := []planar.Side{side}
+	for _, v := range at {
+		last := &out[len(out)-1]
+		begun := last.From.X
+		if upright {
+			begun = last.From.Y
+		}
+		if v <= min(from, to)+near || v >= max(from, to)-near || same(v, begun) {
+			continue
+		}
+		last.To = point(v)
+		out = append(out, planar.Side{From: point(v), To: side.To, Faces: side.Faces, InHole: side.InHole})
+	}
+	return out
+}
+
+// upBreaks gives where along an upright side something else may begin.
+func (s *setter) upBreaks(p *part, side planar.Side, beside neighbours) []float64 {
+	var out []float64
+	x := side.From.X
+	for _, h := range p.laid.holesAcross(p.left-1, p.right+1) {
+		if side.Faces == "right" && same(x, h.left) || side.Faces == "left" && same(x, h.right) {
+			out = append(out, h.bottom, h.top)
+		}
+	}
+	if p.atJoint(side) {
+		for _, c := range beside.contacts(p, side.Faces) {
+			out = append(out, c.from, c.to)
+		}
+	}
+	if s.on[p.surface.on].shared {
+		for _, q := range s.partsAcross(p.surface.on, x-inside, x+inside) {
+			if q.laid != p.laid {
+				out = append(out, q.bottom, q.top)
+			}
+		}
+	}
+	for _, o := range p.surface.ring {
+		out = append(out, o.From.Y)
+	}
+	return out
+}
+
+// acrossBreaks gives where along a level side something else may begin.
+func (s *setter) acrossBreaks(p *part, side planar.Side) []float64 {
+	var out []float64
+	y := side.From.Y
+	for _, h := range p.laid.holesAcross(p.left-1, p.right+1) {
+		if side.Faces == "down" && same(y, h.top) || side.Faces == "up" && same(y, h.bottom) {
+			out = append(out, h.left, h.right)
+		}
+	}
+	if len(p.laid.courses) > 1 || s.on[p.surface.on].shared {
+		above, below := p.laid.nextTo(p.cell.course)
+		for _, q := range s.partsAcross(p.surface.on, min(side.From.X, side.To.X), max(side.From.X, side.To.X)) {
+			nextCourse := q.laid == p.laid && (q.cell.course == above || q.cell.course == below)
+			if nextCourse || q.laid != p.laid && min(math.Abs(q.bottom-y), math.Abs(q.top-y)) <= inside {
+				out = append(out, q.left, q.right)
+			}
+		}
+	}
+	for _, o := range p.surface.ring {
+		out = append(out, o.From.X)
+	}
+	return out
+}
