@@ -40,7 +40,7 @@ type Facts struct {
 	// Holes is where accessories come through the panels.
 	Holes  []Hole   `json:"holes"`
 	Boards []Boards `json:"boards"`
-	// Cutting is the cutting plan, board by board; the plan\'s own is held against the same pieces in CutMisfits.
+	// Cutting is the cutting plan, board by board; the plan's own is held against the same pieces in CutMisfits.
 	Cutting    []Stock     `json:"cutting"`
 	CutMisfits []CutMisfit `json:"cut_misfits"`
 	// Measurements, surveys and closing pieces are of walls as they are on site.
@@ -401,7 +401,8 @@ type Boards struct {
 	About
 	Panel string `json:"panel"`
 	// Needed is the fresh boards of the cutting plan found: with kerf, slats upright, factory edges where they are
-	// wanted, and offcuts in stock used first. No plan takes fewer than Least; where Proven, the two are one.
+	// wanted, and offcuts in stock used first. A piece takes the rectangle round it: what a notch leaves goes to no
+	// other. No such plan takes fewer than Least; where Proven, the two are one.
 	Needed  int     `json:"needed"`
 	Least   int     `json:"least"`
 	Proven  bool    `json:"proven"`

@@ -118,7 +118,7 @@ func TestWhatIsLeftOutAndWhatIsNothing(t *testing.T) {
 	}{
 		{"a length that the plan does not say is left out", facts.Into{What: "wood", Count: 2}, `{"count": 2, "what": "wood"}`},
 		{"a length of nothing is said", facts.Into{What: "wood", Depth: &zero}, `{"count": 0, "depth": 0, "what": "wood"}`},
-		{"nothing ordered is said", facts.Boards{Panel: "oak", Ordered: &none}, `{"at": "", "id": "", "least": 0, "needed": 0, "on": "", "ordered": 0, "panel": "oak"}`},
+		{"nothing ordered is said", facts.Boards{Panel: "oak", Ordered: &none}, `{"at": "", "id": "", "kerf": 0, "least": 0, "needed": 0, "offcuts": 0, "on": "", "ordered": 0, "panel": "oak", "proven": false}`},
 		{"an empty text is left out where it may be", facts.Job{About: facts.About{ID: "plan"}}, `{"at": "", "country": "", "id": "plan", "on": ""}`},
 		{"a list that is nil is empty, as the schema has it", facts.Sequence{}, `{"at": "", "holes": false, "id": "", "on": "", "stated": false, "steps": [], "traced": false}`},
 		{"what a fact embeds stands beside the rest", facts.Narrow{Width: 118.5, X: -6}, `{"width": 118.5, "x": -6, "y": 0}`},

@@ -19,7 +19,7 @@ func (b *builder) run(at string, r *rawRun) {
 	if run.Panel == nil {
 		b.reference(at+"/panel", "there is no panel %q in the plan", r.Panel)
 	}
-	b.surface(run)
+	width, what := b.surface(run)
 	b.notNegative(at, sized("joint", run.Joint), sized("base", run.Base), sized("clear_top", run.ClearTop), size{"head_drop", run.HeadDrop})
 	b.positive(at, size{"height", run.Height})
 	if r.CutEdges != nil {
@@ -29,6 +29,9 @@ func (b *builder) run(at string, r *rawRun) {
 		}
 	}
 	b.courses(run, r)
+	if width > 0 {
+		b.starts(run, r, width, what)
+	}
 	run.Fix = b.fix(at+"/fix", r.Fix)
 	if len(r.Pieces) > 0 && (run.From == "middle" || run.From == "line" || len(run.Courses) > 1) {
 		b.geometry(at+"/pieces", "pieces can be spelled out only in a run of one course from the left or the right end")
@@ -68,14 +71,21 @@ func (b *builder) courses(run *Run, r *rawRun) {
 		b.positive(at, size{"height", optional(c.Height)})
 		b.notTiny(at, size{"height", optional(c.Height)})
 		b.notNegative(at, sized("gap", float64(c.Gap)))
+		if i == 0 && c.Gap > 0 {
+			b.geometry(at+"/gap", "the lowest course has none below it; a gap under the run is its base")
+		}
+	}
+	if len(run.Courses) > 0 && r.Height != nil {
+		b.geometry(run.At+"/height", "a run of courses is as high as they are; leave its own height out")
 	}
 	if len(run.Courses) == 0 {
 		run.Courses = []Course{{At: run.At, Height: run.Height, Start: run.Start}}
 	}
 }
 
-// surface finds the wall or leaf that a run stands on, and sees that the run fits on it.
-func (b *builder) surface(run *Run) {
+// surface finds the wall or leaf that a run stands on, and sees that the run
+// fits on it. It gives how wide that is and what to call it; 0 where a fault has been found.
+func (b *builder) surface(run *Run) (width float64, what string) {
 	parts := strings.Split(run.On, "/")
 	for _, w := range b.plan.Walls {
 		if w.Name == parts[0] {
@@ -84,7 +94,7 @@ func (b *builder) surface(run *Run) {
 	}
 	if run.Wall == nil {
 		b.reference(run.At+"/on", "there is no wall %q in the plan", parts[0])
-		return
+		return 0, ""
 	}
 	width, room, what := run.Wall.Width, run.Wall.Height-run.Wall.SkirtingHeight, "wall"
 	switch {
@@ -97,41 +107,47 @@ func (b *builder) surface(run *Run) {
 		}
 		if run.Leaf == nil {
 			b.reference(run.At+"/on", "the wall %q has no opening %q with a leaf", parts[0], parts[1])
-			return
+			return 0, ""
 		}
 		width, room, what = run.Leaf.Width, run.Leaf.Height, "leaf"
 	default:
 		b.reference(run.At+"/on", "a run stands on a wall (\"%s\") or on a leaf (\"%s/OPENING/leaf\")", parts[0], parts[0])
-		return
+		return 0, ""
 	}
 	if width <= 0 || room <= 0 || run.Panel != nil && run.Panel.Width <= 0 {
-		return // said already, at the size itself
+		return 0, "" // said already, at the size itself
 	}
-	b.starts(run, width, what)
 	if run.Base+run.ClearTop >= room {
 		b.geometry(run.At, "nothing is left between the run's base and its clear top")
 	}
+	return width, what
 }
 
-// starts sees that a run begins on its wall or leaf.
-func (b *builder) starts(run *Run, width float64, what string) {
-	switch run.From {
-	case "middle":
-		if math.Abs(run.Start) >= width/2 {
-			b.geometry(run.At+"/start", "that lies %s from the middle of the %s, which is only %s wide", b.write(run.Start), what, b.write(width))
+// starts sees that a run begins on its wall or leaf, and each course that has a start of its own.
+func (b *builder) starts(run *Run, r *rawRun, width float64, what string) {
+	b.start(run, run.At, run.Start, width, what)
+	for i, c := range r.Courses {
+		if c.Start != nil {
+			b.start(run, run.Courses[i].At, run.Courses[i].Start, width, what)
 		}
-		return
-	case "line":
-		if run.Start < 0 || run.Start > width {
-			b.geometry(run.At+"/start", "the line lies outside the %s, which is %s wide", what, b.write(width))
+	}
+}
+
+func (b *builder) start(run *Run, at string, start, width float64, what string) {
+	at += "/start"
+	switch {
+	case run.From == "middle":
+		if math.Abs(start) >= width/2 {
+			b.geometry(at, "that lies %s from the middle of the %s, which is only %s wide", b.write(math.Abs(start)), what, b.write(width))
 		}
-		return
-	}
-	if run.Start >= width {
-		b.geometry(run.At+"/start", "the run would start %s from the end of the %s, which is only %s wide", b.write(run.Start), what, b.write(width))
-	}
-	if run.Panel != nil && run.Start <= -run.Panel.Width {
-		b.geometry(run.At+"/start", "the first panel would lie wholly outside the %s; start less than %s before its end", what, b.write(run.Panel.Width))
+	case run.From == "line":
+		if start < 0 || start > width {
+			b.geometry(at, "the line lies outside the %s, which is %s wide", what, b.write(width))
+		}
+	case start >= width:
+		b.geometry(at, "the run would start %s from the end of the %s, which is only %s wide", b.write(start), what, b.write(width))
+	case run.Panel != nil && start <= -run.Panel.Width:
+		b.geometry(at, "the first panel would lie wholly outside the %s; start less than %s before its end", what, b.write(run.Panel.Width))
 	}
 }
 

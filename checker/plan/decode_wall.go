@@ -3,10 +3,8 @@ package plan
 import (
 	"fmt"
 	"maps"
-	"math"
 	"slices"
 
-	"trysquare/checker/planar"
 	"trysquare/checker/source"
 )
 
@@ -47,34 +45,16 @@ func (b *builder) services(w *Wall, at string, list *[]rawService, sound bool) (
 		sat := fmt.Sprintf("%s/%d", at, i)
 		out = append(out, Service{At: sat, ID: s.ID, Kind: s.Kind, X: float64(s.X), Y: float64(s.Y), Width: float64(s.Width), Height: float64(s.Height)})
 		b.positive(sat, sized("width", float64(s.Width)), sized("height", float64(s.Height)))
-		if sound && (s.X < 0 || float64(s.X+s.Width) > w.Width+tolerance || s.Y < 0 || float64(s.Y+s.Height) > w.Height+tolerance) {
+		if !sound || s.Width <= 0 || s.Height <= 0 {
+			continue // said already, at the size itself
+		}
+		if s.X < 0 || float64(s.X+s.Width) > w.Width+tolerance || s.Y < 0 || float64(s.Y+s.Height) > w.Height+tolerance {
 			b.geometry(sat, "the accessory %q reaches outside its wall, which is %s wide and %s high", s.ID, b.write(w.Width), b.write(w.Height))
+		} else if !w.has(float64(s.X), float64(s.Y), float64(s.X+s.Width), float64(s.Y+s.Height)) {
+			b.geometry(sat, "the accessory %q reaches outside its wall's outline", s.ID)
 		}
 	}
 	return out, true
-}
-
-// outline reads a wall's corners. They must make one simple polygon that spans
-// the wall's width and height.
-func (b *builder) outline(w *Wall, corners []rawCorner) {
-	at := w.At + "/outline"
-	var ring []planar.Point
-	for _, c := range corners {
-		ring = append(ring, planar.Point{X: float64(c.X), Y: float64(c.Y)})
-	}
-	polygon, err := planar.New(ring)
-	if err != nil {
-		b.geometry(at, "these corners make no wall: %v", err)
-		return
-	}
-	left, bottom, right, top := polygon.Bounds()
-	if math.Abs(left) > tolerance || math.Abs(bottom) > tolerance || math.Abs(right-w.Width) > tolerance || math.Abs(top-w.Height) > tolerance {
-		b.geometry(at, "the outline must span the wall: from 0 to %s across and from 0 to %s up", b.write(w.Width), b.write(w.Height))
-		return
-	}
-	for _, q := range polygon.Outer {
-		w.Outline = append(w.Outline, Corner(q))
-	}
 }
 
 func (b *builder) measured(at string, r *rawMeasured) *Measured {
@@ -137,6 +117,8 @@ func (b *builder) opening(w *Wall, name string, r rawOpening) {
 		b.geometry(at+"/sill", "the sill must be below the head")
 	case o.X < 0 || o.Right() > w.Width+tolerance || o.Head > w.Height+tolerance:
 		b.geometry(at, "the opening %q reaches outside its wall, which is %s wide and %s high", name, b.write(w.Width), b.write(w.Height))
+	case !w.has(o.X, o.Sill, o.Right(), o.Head):
+		b.geometry(at, "the opening %q reaches outside its wall's outline", name)
 	}
 	w.Openings = append(w.Openings, o)
 	if r.Leaf == nil {

@@ -21,7 +21,8 @@ func TestWhatAMinimalPlanLeavesUnsaidStaysUnsaidOrTakesItsDefault(t *testing.T) 
 	want := &plan.Plan{
 		Title: "Instrument store, Larch Lane community hall", Units: "mm", Job: plan.Job{At: "/job", Country: "other"},
 		Panels: []*plan.Panel{panel}, Walls: []*plan.Wall{wall},
-		Runs:  []*plan.Run{{At: "/runs/0", ID: "A", On: "back", Wall: wall, Panel: panel}},
+		Runs: []*plan.Run{{At: "/runs/0", ID: "A", On: "back", Wall: wall, Panel: panel, From: "left", Centre: "joint",
+			Courses: []plan.Course{{At: "/runs/0"}}}}, // one course, as high as the run
 		Order: plan.Order{At: "/order", Boards: map[string]int{}},
 	}
 	if diff := cmp.Diff(want, got); diff != "" {

@@ -161,13 +161,13 @@ func TestTheUpperEdgeMeetsWhatIsThere(t *testing.T) {
 	}
 }
 
-// "Least" is what nobody can go under: the door's offcut of E1 gives the second piece.
-func TestLeastCountsOnlyWhatIsUsed(t *testing.T) {
+// A cutting plan saws rectangles: what the door leaves of E1, 399 x 2000, would give F1, 300 x 1900, and is not used.
+func TestLeastCountsRectangles(t *testing.T) {
 	f := setOut(t, planOf(`"width": 900, "height": 2400, "openings": {"d": {"kind": "door", "x": 200, "width": 399, "head": 2000}}`,
 		`{"id": "E", "on": "w", "panel": "oak", "pieces": [{"id": "E1"}]}, {"id": "F", "on": "w", "panel": "oak", "start": 600, "height": 1900}`))
-	// E1: 1.44 - 0.399 x 2 = 0.642; F1: 0.3 x 1.9 = 0.57: 1.212 of 1.44.
-	if got := f.Boards[0].Least; got != 1 {
-		t.Errorf("at least %d boards, want 1", got)
+	// E1 takes the whole of a board, so F1 comes out of another.
+	if got := f.Boards[0]; got.Least != 2 || got.Needed != 2 {
+		t.Errorf("%d boards, at least %d, want 2 and 2", got.Needed, got.Least)
 	}
 }
 

@@ -171,18 +171,12 @@ func TestBoardsNeededAreAtLeastTheLeast(t *testing.T) {
 		for _, p := range f.Pieces {
 			area += p.Area
 		}
-		if len(f.Pieces) == 0 { // an opening may take the whole field
-			if len(f.Boards) > 0 {
-				t.Fatalf("boards for nothing: %v", f.Boards)
-			}
-			return
-		}
 		b := f.Boards[0]
 		if b.Needed < b.Least || b.Needed > len(f.Pieces) {
 			t.Fatalf("%d boards needed for %d pieces, and %d the least", b.Needed, len(f.Pieces), b.Least)
 		}
-		// Pieces' areas are rounded to a square centimetre each.
-		if want := area / (s.panel * s.board / 1e6); math.Abs(float64(b.Least)-want-0.5) > 0.51 {
+		// Pieces' areas are rounded to a square centimetre each. A cutting plan may show that more than their area is needed.
+		if want := area / (s.panel * s.board / 1e6); float64(b.Least) < want-0.01 {
 			t.Fatalf("least %d, the pieces have %v boards' area", b.Least, want)
 		}
 	})
