@@ -159,7 +159,8 @@ type Cutout struct {
 	Outline []Point `json:"outline"`
 }
 
-// Narrow is the least horizontal width of a piece and the lowest height at which it has it.
+// Narrow is the least horizontal width of a piece and the lowest height at which it has it; the tip that a raked end
+// makes does not count, unless the piece is nothing else.
 type Narrow struct {
 	Width float64 `json:"width"`
 	X     float64 `json:"x"` // left end of that width

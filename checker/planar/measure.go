@@ -56,6 +56,18 @@ type Trapezoid struct {
 // Trapezoids cuts a polygon at the height of every corner, from the bottom up
 // and from left to right within a level.
 func (p Polygon) Trapezoids() []Trapezoid {
+	return p.levels(func(a, b Side) bool { return true })
+}
+
+// Uprights gives the trapezoids that stand between two sides of which neither
+// faces up or down more than sideways: what a slanting end takes off is left out.
+func (p Polygon) Uprights() []Trapezoid {
+	long := func(s Side) bool { return s.Faces == "left" || s.Faces == "right" }
+	return p.levels(func(a, b Side) bool { return long(a) && long(b) })
+}
+
+// levels cuts the polygon at the height of every corner and gives the trapezoids between sides that are wanted.
+func (p Polygon) levels(wanted func(left, right Side) bool) []Trapezoid {
 	var heights []float64
 	for _, ring := range p.rings() {
 		for _, q := range ring {
@@ -67,15 +79,18 @@ func (p Polygon) Trapezoids() []Trapezoid {
 	sides := p.Sides()
 	var out []Trapezoid
 	for i := 1; i < len(heights); i++ {
-		out = append(out, level(sides, heights[i-1], heights[i])...)
+		out = append(out, level(sides, heights[i-1], heights[i], wanted)...)
 	}
 	return out
 }
 
 // level gives the trapezoids between two neighbouring heights. No side ends
 // between them, so the sides that cross keep their order.
-func level(sides []Side, bottom, top float64) []Trapezoid {
-	type crossing struct{ low, high float64 }
+func level(sides []Side, bottom, top float64, wanted func(left, right Side) bool) []Trapezoid {
+	type crossing struct {
+		low, high float64
+		side      Side
+	}
 	var xs []crossing
 	for _, s := range sides {
 		a, b := s.From, s.To
@@ -86,12 +101,14 @@ func level(sides []Side, bottom, top float64) []Trapezoid {
 			continue
 		}
 		at := func(y float64) float64 { return a.X + (b.X-a.X)*(y-a.Y)/(b.Y-a.Y) }
-		xs = append(xs, crossing{at(bottom), at(top)})
+		xs = append(xs, crossing{at(bottom), at(top), s})
 	}
 	slices.SortFunc(xs, func(a, b crossing) int { return cmp.Compare(a.low+a.high, b.low+b.high) })
 	var out []Trapezoid
 	for i := 0; i+1 < len(xs); i += 2 {
-		out = append(out, Trapezoid{bottom, top, xs[i].low, xs[i+1].low, xs[i].high, xs[i+1].high})
+		if wanted(xs[i].side, xs[i+1].side) {
+			out = append(out, Trapezoid{bottom, top, xs[i].low, xs[i+1].low, xs[i].high, xs[i+1].high})
+		}
 	}
 	return out
 }
@@ -109,10 +126,15 @@ func (t Trapezoid) Narrowest() Width {
 }
 
 // Narrowest gives the least horizontal width of the polygon, the lowest and
-// leftmost where several are alike.
+// leftmost where several are alike. The tip that a slanting end makes does not
+// count, unless the polygon is nothing else.
 func (p Polygon) Narrowest() Width {
 	best := Width{Width: math.Inf(1)}
-	for _, t := range p.Trapezoids() {
+	between := p.Uprights()
+	if len(between) == 0 {
+		between = p.Trapezoids()
+	}
+	for _, t := range between {
 		if w := t.Narrowest(); w.Width < best.Width-grain {
 			best = w
 		}

@@ -42,21 +42,17 @@ func Rect(left, bottom, right, top float64) Polygon {
 // New makes a polygon of a ring of corners, in either sense. The error says why
 // they make none.
 func New(ring []Point) (Polygon, error) {
-	p := Polygon{Outer: ring}
-	if len(ring) < 3 || math.Abs(p.Area()) < grain {
+	if len(tidy(ring)) == 0 { // on one line
 		return Polygon{}, errNothing
 	}
 	if err := geom.NewPolygonXY(flat(ring)).Validate(); err != nil {
 		return Polygon{}, errors.New("its sides cross or touch each other")
 	}
-	if p.Area() < 0 {
-		p.Outer = slices.Clone(ring)
-		slices.Reverse(p.Outer)
+	ring = slices.Clone(ring)
+	if (Polygon{Outer: ring}).Area() < 0 {
+		slices.Reverse(ring)
 	}
-	if p.Outer = tidy(p.Outer); len(p.Outer) == 0 {
-		return Polygon{}, errNothing
-	}
-	return p, nil
+	return Polygon{Outer: tidy(ring)}, nil
 }
 
 var errNothing = errors.New("it encloses nothing")

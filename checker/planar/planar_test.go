@@ -186,6 +186,25 @@ func TestTrapezoidsGoUpLevelByLevel(t *testing.T) {
 	}
 }
 
+// A corner cut off below 45 degrees is an end, a steeper one a long edge.
+func TestUprightsLeaveSlantingEndsOut(t *testing.T) {
+	for _, c := range []struct {
+		name string
+		p    Polygon
+		want []Trapezoid
+	}{
+		{"a flat rake", Polygon{Outer: ring(0, 0, 10, 0, 10, 9, 0, 6)}, []Trapezoid{{0, 6, 0, 10, 0, 10}}},
+		{"a steep one", raked, []Trapezoid{{0, 4, 0, 10, 0, 10}, {4, 12, 0, 10, 4, 10}}},
+		// From (10, 9) to (10, 6) the right side is upright; left of it the rake comes in from (0, 3).
+		{"two ends", Polygon{Outer: ring(0, 0, 10, 2, 10, 9, 0, 3)}, []Trapezoid{{2, 3, 0, 10, 0, 10}}},
+		{"nothing", Polygon{Outer: ring(0, 0, 10, 0, 0, 6)}, nil},
+	} {
+		if diff := cmp.Diff(c.want, c.p.Uprights(), closely); diff != "" {
+			t.Errorf("%s: want - got +\n%s", c.name, diff)
+		}
+	}
+}
+
 func TestNarrowestIsTheLowestAndLeftmostOfTheLeastWidths(t *testing.T) {
 	for _, c := range []struct {
 		name string
@@ -201,6 +220,11 @@ func TestNarrowestIsTheLowestAndLeftmostOfTheLeastWidths(t *testing.T) {
 		// Leaning sides in parallel: 5 wide at every height.
 		{"a piece that only leans", Polygon{Outer: ring(0, 0, 5, 0, 8, 9, 3, 9)}, Width{0, 0, 5}},
 		{"a point at the top", Polygon{Outer: ring(0, 0, 10, 0, 4, 9)}, Width{4, 9, 0}},
+		// The rake from 6 to 9 is an end, not a long edge: below it the piece is 10 wide from its foot.
+		{"under a rake", Polygon{Outer: ring(0, 0, 10, 0, 10, 9, 0, 6)}, Width{0, 0, 10}},
+		// All of it lies under the rake, which is flatter than it is steep: there is only the tip.
+		{"nothing but the tip of a rake", Polygon{Outer: ring(0, 0, 10, 0, 0, 6)}, Width{0, 6, 0}},
+		{"beside a notch under a rake: 7 - 0 up to 3", Polygon{Outer: ring(0, 0, 7, 0, 7, 3, 10, 3, 10, 9, 0, 6)}, Width{0, 0, 7}},
 		{"legs of a U", Polygon{Outer: ring(0, 0, 10, 0, 10, 10, 8, 10, 8, 4, 3, 4, 3, 10, 0, 10)}, Width{8, 4, 2}},
 	} {
 		if diff := cmp.Diff(c.want, c.p.Narrowest(), closely); diff != "" {
@@ -209,9 +233,9 @@ func TestNarrowestIsTheLowestAndLeftmostOfTheLeastWidths(t *testing.T) {
 	}
 }
 
-// A height asked for as a width: the strip of raked over its left end is 4 high, read at x = 0.
+// A height asked for as a width: the piece under a ceiling that rises from 6 to 9 is 6 high at its left end, read at x = 0.
 func TestTransposedAsksForHeightsAsWidths(t *testing.T) {
-	if diff := cmp.Diff(Width{0, 0, 4}, raked.Transposed().Narrowest(), closely); diff != "" {
+	if diff := cmp.Diff(Width{0, 0, 6}, Polygon{Outer: ring(0, 0, 10, 0, 10, 9, 0, 6)}.Transposed().Narrowest(), closely); diff != "" {
 		t.Errorf("want - got +\n%s", diff)
 	}
 	// The hole's ring (3,3) (3,7) (7,7) (7,3) from behind, x and y swapped.

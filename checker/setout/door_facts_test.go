@@ -98,6 +98,12 @@ func TestHeightsAndFurniture(t *testing.T) {
 			// 40 + 20 + 12 = 72, 2 more than fit; 45 - 20.
 			"thickness", 72.0, d.ThicknessAfter, "spare", p(-2.0), d.FitsSpare, "handle", p(25.0), d.HandleClearance)
 	}
+	// A hatch: its sill at 900, its leaf 10 above that; what is clad below the sill is not over it.
+	hatch := h
+	hatch.opening, hatch.runs = `, "sill": 900`, `{"id": "E", "on": "w", "panel": "p", "height": 900}`
+	hatch.leaf = `"width": 762, "height": 1120, "thickness": 40, "floor_gap": 910`
+	d := hatch.door(t)
+	wantFacts(t, "hatch", "gap", facts.DoorGap{Side: "floor", Gap: 10}, d.Gaps[3], "under the head", none, d.UnderHead)
 	for run, want := range map[string]float64{"": 2, `, "head_drop": 22`: -20, `, "base": 2100`: 70} {
 		h.runs = `{"id": "E", "on": "w", "panel": "p"` + run + `}`
 		wantFacts(t, "run"+run, "under the head", p(want), h.door(t).UnderHead)
@@ -121,6 +127,8 @@ func TestTheWallsCladdingBesideTheDoor(t *testing.T) {
 		// Its edge leans from 940 to 700 over 2400; the leaf stands from 3 to 2027 above the floor: 1000 - (940 - 0.3), 1000 - (700 + 202.7).
 		{"leaning away from the jamb", "", `, "pieces": [{"id": "E1"}, {"id": "E2", "width": 340, "width_top": 100, "cut": "right"}]`, 1000, at(60.3), nil},
 		{"leaning towards it", "", `, "pieces": [{"id": "E1"}, {"id": "E2", "width": 100, "width_top": 340, "cut": "right"}]`, 1000, at(97.3), nil},
+		// Its edge leans from 3000 - 600 - 340 = 2060 to 2300; the jamb is at 1200 + 768, the leaf 3 above the floor: 2060.3 - 1968.
+		{"leaning away on the right", "", `, "from": "right", "pieces": [{"id": "E1"}, {"id": "E2", "width": 340, "width_top": 100, "cut": "left"}]`, 1200, nil, at(92.3)},
 	} {
 		h := smallLeaf("")
 		h.x, h.opening, h.runs = c.x, c.opening, `{"id": "E", "on": "w", "panel": "p"`+c.run+`}`

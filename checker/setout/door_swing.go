@@ -99,7 +99,8 @@ func wallCladding(b *beside) swing.WallCladding {
 
 // latchNeeded gives the least latch gap at which everything on the leaf passes
 // the latch jamb and the cladding beside it. A corner passes a height that it
-// turns through at sqrt(r² - height²) from the axis, furthest where the height is nearest to the axis'.
+// turns through at sqrt(r² - height²) from the axis: furthest where the height
+// is nearest to the axis'.
 func latchNeeded(d swing.Door) float64 {
 	moving, fixed := d.Bodies()
 	edge := d.AxisToHingeEdge + d.LeafWidth
@@ -112,15 +113,10 @@ func latchNeeded(d swing.Door) float64 {
 		low, high := f[0].Y, f[2].Y
 		setback := f[0].X - edge - d.LatchGap
 		for _, m := range moving {
-			bottom, top := m[1], m[2] // the corners at the latch
-			if bottom.Y < high && top.Y > low {
-				least = max(least, bottom.X-edge-setback)
-			}
-			for _, p := range []swing.Point{bottom, top} {
+			// The latch corner towards the push side: what lies in front of it has a smaller circle, or only moves away.
+			if p := m[1]; p.Y < high {
 				height := min(max(0, low, p.Y), high)
-				if square := p.X*p.X + p.Y*p.Y - height*height; p.Y < high && square > 0 {
-					least = max(least, math.Sqrt(square)-edge-setback)
-				}
+				least = max(least, math.Sqrt(max(0, p.X*p.X+p.Y*p.Y-height*height))-edge-setback)
 			}
 		}
 	}

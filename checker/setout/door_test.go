@@ -133,6 +133,14 @@ func TestWhatStandsInTheWayOfTheSwing(t *testing.T) {
 	lapped.opening, lapped.runs = `, "frame": {"stop": 12}`, doorLeaf
 	heel := smallLeaf(`, "opens": "towards", "hinges": {"side": "left", "proud": 0, "from_edge": -30}`)
 	heel.opening = `, "frame": {"stop": 12}`
+	faced, behindFace := smallLeaf(towardsLeft), smallLeaf(awayLeft)
+	faced.runs, behindFace.runs = doorWall, doorWall
+	tight := faced
+	tight.width, tight.leaf = 766, tight.leaf+`, "side_gap": 3`
+	nearer, further := corner, corner
+	nearer.leaf += `, "side_wall": 50`
+	further.leaf += `, "side_wall": 150`
+	atAxis := smallLeaf(`, "opens": "towards", "hinges": {"side": "left", "proud": 0, "from_edge": 5}, "side_wall": 0`)
 	for _, c := range []struct {
 		name     string
 		doorPlan doorPlan
@@ -145,6 +153,15 @@ func TestWhatStandsInTheWayOfTheSwing(t *testing.T) {
 		{"the same on the right", right, degrees(math.Acos(-100.0 / 762)), "side wall"},
 		{"internal corner on the push side", behind, 180, ""},
 		{"external corner", open, 180, ""},
+		{"side wall nearer than the corner, 50 + 3", nearer, degrees(math.Acos(-53.0 / 762)), "side wall"},
+		{"side wall further than the corner", further, degrees(math.Acos(-100.0 / 762)), "side wall"},
+		// The jamb's face is 2 before the axis, and so is the side wall's: a leaf whose face is in line with the axis opens square.
+		{"side wall at the axis", atAxis, 90, "side wall"},
+		// The leaf's face, in line with the axis, meets the cladding's corner (-3, 20) where that is.
+		{"cladding of 20 beside the hinges", faced, degrees(math.Atan2(20, -3)), "fixed cladding"},
+		{"the same on the push side", behindFace, 180, ""},
+		// The corner (762, -40) meets the jamb's face 763 from the axis, before the other edge binds.
+		{"a latch gap of 1", tight, degrees(math.Atan2(40, 762) - math.Acos(763/math.Hypot(762, 40))), "jamb"},
 		{"cladding that laps the stop", lapped, 0, "stop"},
 		{"a heel that turns into the stop", heel, 0, "stop"},
 	} {

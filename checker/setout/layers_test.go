@@ -1,14 +1,17 @@
 package setout_test
 
 import (
+	"context"
 	"fmt"
 	"math"
+	"strings"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
 
 	"trysquare/checker/facts"
+	"trysquare/checker/setout"
 )
 
 // onDoor is a door whose leaf of 600 x 1990 x 40 lies from 603 on.
@@ -16,64 +19,80 @@ const onDoor = `, "openings": {"d": {"kind": "door", "x": 600, "width": 606, "he
 
 // A piece of 561: its one screw a row is wanted at 280.5 and goes to the space at 280. The backing is 9, the panel 21.
 func TestAScrewPassesWhatLiesBehindIt(t *testing.T) {
-	type l = facts.Layer
-	backing := l{What: "backing", Depth: 9}
 	for _, c := range []struct {
 		name, wall, on string
 		length         float64
-		want           []facts.Layer
+		want           string
 	}{
 		{"a stud behind board of 12.5: 45 - 9 - 12.5", `, "background": {"kind": "plasterboard on studs", "stud_centres": 600, "first_stud": 280}`, "w", 45,
-			[]l{backing, {"plasterboard", 12.5}, {"stud", 23.5}}},
+			"backing 9, plasterboard 12.5, stud 23.5"},
 		{"280 beside the stud at 0", `, "background": {"kind": "plasterboard on studs", "stud_centres": 600, "first_stud": 0}`, "w", 45,
-			[]l{backing, {"plasterboard", 12.5}, {"space", 23.5}}},
-		{"studs that the plan does not place", `, "background": {"kind": "plasterboard on studs", "board": 15}`, "w", 45, []l{backing, {"plasterboard", 15}, {"unsaid", 21}}},
-		{"short of the board's back: 20 - 9", `, "background": {"kind": "plasterboard on studs"}`, "w", 20, []l{backing, {"plasterboard", 11}}},
-		{"short of the backing's back", `, "background": {"kind": "plasterboard on studs"}`, "w", 8, []l{{"backing", 8}}},
-		{"just through the backing", `, "background": {"kind": "bare masonry"}`, "w", 9, []l{backing}},
-		{"plaster of 13 on masonry: 60 - 9 - 13", `, "background": {"kind": "plaster on masonry"}`, "w", 60, []l{backing, {"plaster", 13}, {"masonry", 38}}},
-		{"bare masonry: 50 - 9", `, "background": {"kind": "bare masonry"}`, "w", 50, []l{backing, {"masonry", 41}}},
+			"backing 9, plasterboard 12.5, space 23.5"},
+		{"studs that the plan does not place", `, "background": {"kind": "plasterboard on studs", "board": 15}`, "w", 45, "backing 9, plasterboard 15, unsaid 21"},
+		{"short of the board's back: 20 - 9", `, "background": {"kind": "plasterboard on studs"}`, "w", 20, "backing 9, plasterboard 11"},
+		{"short of the backing's back", `, "background": {"kind": "plasterboard on studs"}`, "w", 8, "backing 8"},
+		{"just through the backing", `, "background": {"kind": "bare masonry"}`, "w", 9, "backing 9"},
+		{"plaster of 13 on masonry: 60 - 9 - 13", `, "background": {"kind": "plaster on masonry"}`, "w", 60, "backing 9, plaster 13, masonry 38"},
+		{"bare masonry: 50 - 9", `, "background": {"kind": "bare masonry"}`, "w", 50, "backing 9, masonry 41"},
 		{"a batten of 25, and the masonry that carries it: 45 - 9 - 25", `, "background": {"kind": "battens on masonry", "stud_centres": 400, "first_stud": 280}`, "w", 45,
-			[]l{backing, {"batten", 25}, {"masonry", 11}}},
+			"backing 9, batten 25, masonry 11"},
 		{"between two battens of 30", `, "background": {"kind": "battens on masonry", "stud_centres": 400, "first_stud": 80, "batten": 30}`, "w", 45,
-			[]l{backing, {"space", 30}, {"masonry", 6}}},
-		{"battens that the plan does not place", `, "background": {"kind": "battens on masonry"}`, "w", 45, []l{backing, {"unsaid", 25}, {"masonry", 11}}},
-		{"solid timber: 30 - 9", `, "background": {"kind": "solid timber"}`, "w", 30, []l{backing, {"timber", 21}}},
-		{"an unsaid background", ``, "w", 45, []l{backing, {"unsaid", 36}}},
-		{"out at the back of a wall of 30: 50 - 9 - 30", `, "thickness": 30, "background": {"kind": "bare masonry"}`, "w", 50, []l{backing, {"masonry", 30}, {"space", 11}}},
+			"backing 9, space 30, masonry 6"},
+		{"battens that the plan does not place", `, "background": {"kind": "battens on masonry"}`, "w", 45, "backing 9, unsaid 25, masonry 11"},
+		{"solid timber: 30 - 9", `, "background": {"kind": "solid timber"}`, "w", 30, "backing 9, timber 21"},
+		{"an unsaid background", ``, "w", 45, "backing 9, unsaid 36"},
+		{"out at the back of a wall of 30: 50 - 9 - 30", `, "thickness": 30, "background": {"kind": "bare masonry"}`, "w", 50, "backing 9, masonry 30, space 11"},
 		// 30 - 12.5 = 17.5 of cavity, and 50 - 9 - 30 = 11 behind it: 28.5 in the air.
 		{"out of a cavity", `, "thickness": 30, "background": {"kind": "plasterboard on studs", "stud_centres": 600, "first_stud": 0}`, "w", 50,
-			[]l{backing, {"plasterboard", 12.5}, {"space", 28.5}}},
-		{"a leaf of 40: 30 - 9", fmt.Sprintf(onDoor, ``), "w/d/leaf", 30, []l{backing, {"leaf", 21}}},
-		{"out of it: 55 - 9 - 40", fmt.Sprintf(onDoor, ``), "w/d/leaf", 55, []l{backing, {"leaf", 40}, {"space", 6}}},
-		{"into and out of what is on its other face", fmt.Sprintf(onDoor, `, "other_cladding": 4`), "w/d/leaf", 55, []l{backing, {"leaf", 40}, {"other cladding", 4}, {"space", 2}}},
-		{"a length that is unsaid", `, "background": {"kind": "bare masonry"}`, "w", 0, []l{}},
+			"backing 9, plasterboard 12.5, space 28.5"},
+		{"a leaf of 40: 30 - 9", fmt.Sprintf(onDoor, ``), "w/d/leaf", 30, "backing 9, leaf 21"},
+		{"out of it: 55 - 9 - 40", fmt.Sprintf(onDoor, ``), "w/d/leaf", 55, "backing 9, leaf 40, space 6"},
+		{"into and out of what is on its other face", fmt.Sprintf(onDoor, `, "other_cladding": 4`), "w/d/leaf", 55, "backing 9, leaf 40, other cladding 4, space 2"},
+		{"a length that is unsaid", `, "background": {"kind": "bare masonry"}`, "w", 0, ""},
 	} {
 		length := ""
 		if c.length > 0 {
 			length = fmt.Sprintf(`, "length": %v`, c.length)
 		}
 		f := setOut(t, planOf(`"width": 1800, "height": 2400`+c.wall, `{"id": "E", "on": "`+c.on+`", "panel": "oak", "pieces": [{"id": "E1", "width": 561, "cut": "right"}], "fix": {"screws": {"per_end": 1`+length+`}}}`))
-		if got := find(t, f.Screws, "E1 screw 2"); got.OnSlat || !cmp.Equal(c.want, got.Layers) {
-			t.Errorf("%s: want - got +\n%s", c.name, cmp.Diff(c.want, got.Layers))
+		if s := find(t, f.Screws, "E1 screw 2"); s.OnSlat || s.Layers == nil || passed(s) != c.want {
+			t.Errorf("%s: it passes %q, on a slat %t; want %q between two", c.name, passed(s), s.OnSlat, c.want)
 		}
 	}
 }
 
-// 33 wide from a panel's left edge: a slat from 6 on and no space; the middle is at 16.5. 34 - 6 = 28 is the whole slat.
+// passed writes down what a screw passes.
+func passed(s facts.ScrewPath) string {
+	var out []string
+	for _, l := range s.Layers {
+		out = append(out, fmt.Sprintf("%s %v", l.What, l.Depth))
+	}
+	return strings.Join(out, ", ")
+}
+
+// 33 wide from a panel's left edge: a slat from 6 on and no space; its middle is at 16.5.
 func TestAScrewOnASlatPassesThePanelsThickness(t *testing.T) {
 	f := setOut(t, planOf(`"width": 600, "height": 2400, "background": {"kind": "solid timber"}`,
 		`{"id": "E", "on": "w", "panel": "oak", "pieces": [{"id": "E1", "width": 33, "cut": "right"}, {"id": "E2", "width": 561}], "fix": {"screws": {"per_end": 1, "length": 45}}}`))
 	got := find(t, f.Screws, "E1 screw 1")
 	// 21 - 9 = 12 of slat; 45 - 21 = 24 in the wall.
-	if diff := cmp.Diff([]facts.Layer{{What: "slat", Depth: 12}, {What: "backing", Depth: 9}, {What: "timber", Depth: 24}}, got.Layers); diff != "" || !got.OnSlat || *got.InWall != 24 || got.X != 16.5 {
-		t.Errorf("at %v, on a slat %t, %v in the wall; want - got +\n%s", got.X, got.OnSlat, *got.InWall, diff)
+	if passed(got) != "slat 12, backing 9, timber 24" || !got.OnSlat || *got.InWall != 24 || got.X != 16.5 {
+		t.Errorf("at %v it passes %s; on a slat %t, %v in the wall", got.X, passed(got), got.OnSlat, *got.InWall)
 	}
 	if all := f.Fixings[0].Screws; all.OnSlat != 2 || *all.Into[0].Depth != 24 {
 		t.Errorf("%d on slats, %v deep; want 2, 24", all.OnSlat, *all.Into[0].Depth)
 	}
 	if all := f.Fixings[1].Screws; all.OnSlat != 0 || *all.Into[0].Depth != 36 {
 		t.Errorf("%d on slats, %v deep; want 0, 45 - 9 = 36", all.OnSlat, *all.Into[0].Depth)
+	}
+}
+
+// The first slat begins at 30; 20 of the panel from its left edge have neither a slat nor a space between two. The middle is at 10.
+func TestAScrewBesideTheFirstSlatIsOnNone(t *testing.T) {
+	text := planOf(`"width": 600, "height": 2400`, `{"id": "E", "on": "w", "panel": "oak", "pieces": [{"id": "E1", "width": 20, "cut": "right"}], "fix": {"screws": {"per_end": 1, "length": 45}}}`)
+	f := setOut(t, strings.Replace(text, `"first": 6`, `"first": 30`, 1))
+	if got := f.Screws[0]; got.OnSlat || got.X != 10 || *got.InWall != 36 {
+		t.Errorf("at %v, on a slat %t, %v in the wall; want 10, on none, 45 - 9 = 36", got.X, got.OnSlat, *got.InWall)
 	}
 }
 
@@ -255,4 +274,17 @@ func TestAScrewsLayersAddUpToItsLength(t *testing.T) {
 			}
 		}
 	})
+}
+
+// 100 screws in each of 2 + 99900 / 5 rows come to 2 million; nothing is set out.
+func TestAPlanThatComesToTooManyScrewsIsRefused(t *testing.T) {
+	p, err := decode("plan.json", []byte(`{"title": "Larch Lane", "units": "mm", "panels": {"p": {"width": 1000, "height": 100000, "thickness": 21, "slats": {"pitch": 1000, "width": 995, "first": 0}, "backing": {"thickness": 9}}},
+		"walls": {"w": {"width": 1000, "height": 100000}}, "runs": [{"id": "E", "on": "w", "panel": "p", "fix": {"screws": {"per_end": 100, "rows_apart": 5}}}]}`))
+	if err != nil {
+		t.Fatal(err)
+	}
+	_, err = setout.Plan(context.Background(), p, assumed)
+	if want := "/runs/0/fix/screws: the plan comes to too many screws and slats; is a length in the wrong unit?"; err == nil || err.Error() != want {
+		t.Errorf("error %v, want %s", err, want)
+	}
 }

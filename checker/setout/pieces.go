@@ -104,20 +104,9 @@ func (p *part) legs(h hole) []facts.Leg {
 		if side == "right" {
 			jamb = h.right
 		}
-		least := planar.Width{Width: math.Inf(1)}
-		low, high := math.Inf(1), math.Inf(-1)
-		for _, t := range p.poly.Trapezoids() {
-			edge := t.BottomRight
-			if side == "right" {
-				edge = t.BottomLeft
-			}
-			if !same(edge, jamb) || t.Top <= h.bottom+near || t.Bottom >= h.top-near {
-				continue
-			}
-			if w := t.Narrowest(); w.Width < least.Width {
-				least = w
-			}
-			low, high = min(low, max(t.Bottom, h.bottom)), max(high, min(t.Top, h.top))
+		least, low, high := besideHole(h, side, jamb, p.poly.Uprights())
+		if math.IsInf(least.Width, 1) { // nothing but the tip of a slanting end
+			least, low, high = besideHole(h, side, jamb, p.poly.Trapezoids())
 		}
 		if math.IsInf(least.Width, 1) {
 			continue
@@ -126,6 +115,25 @@ func (p *part) legs(h hole) []facts.Leg {
 			Width: round(least.Width), Y: round(max(least.Y, low)), Height: round(high - low), Notched: p.overlapsX(h), Ripped: p.ripped, InView: p.inView()})
 	}
 	return out
+}
+
+// besideHole gives the least width of what stands directly beside a jamb, and from where to where it does.
+func besideHole(h hole, side string, jamb float64, parts []planar.Trapezoid) (least planar.Width, low, high float64) {
+	least.Width, low, high = math.Inf(1), math.Inf(1), math.Inf(-1)
+	for _, t := range parts {
+		edge := t.BottomRight
+		if side == "right" {
+			edge = t.BottomLeft
+		}
+		if !same(edge, jamb) || t.Top <= h.bottom+near || t.Bottom >= h.top-near {
+			continue
+		}
+		if w := t.Narrowest(); w.Width < least.Width {
+			least = w
+		}
+		low, high = min(low, max(t.Bottom, h.bottom)), max(high, min(t.Top, h.top))
+	}
+	return least, low, high
 }
 
 // rips gives the upright cuts of a part and how each runs through the pattern.

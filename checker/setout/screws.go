@@ -57,9 +57,12 @@ func (p *part) rows(sc *plan.Screws) []row {
 // mostSteps bounds the work of finding a space for every screw, and a zigzag's turns, far above any real job's.
 const mostSteps = 2e7
 
+// mostScrews is how many screws a plan may come to: 25 for each of as many pieces as it may have.
+const mostScrews = 25 * Most
+
 // bound refuses screws and beads so close, on pieces so large, that setting them out would not end or not be a number.
 func (s *setter) bound() {
-	steps := 0.0
+	steps, screws := 0.0, 0.0
 	for _, p := range s.parts {
 		fix := p.fix()
 		if fix != nil && fix.Adhesive != nil && fix.Adhesive.Zigzag != nil && (p.top-p.bottom) / *fix.Adhesive.Zigzag > mostSteps {
@@ -76,7 +79,8 @@ func (s *setter) bound() {
 		if bg := p.surface.wall.Background; fix.Screws.OnStuds && bg != nil && bg.StudCentres != nil {
 			across = width / *bg.StudCentres
 		}
-		if steps += rows * (across + 1) * (width/p.panel().Pitch + 1); steps > mostSteps {
+		screws += rows * across
+		if steps += rows * (across + 1) * (width/p.panel().Pitch + 1); steps > mostSteps || screws > mostScrews {
 			s.misfit(fix.At+"/screws", "the plan comes to too many screws and slats; is a length in the wrong unit?")
 			return
 		}
