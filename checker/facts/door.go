@@ -80,13 +80,14 @@ type DoorLining struct {
 
 // DoorHinges is what the leaf turns on.
 type DoorHinges struct {
-	Side     string   `json:"side"`
-	Proud    *float64 `json:"proud,omitempty"` // axis in front of the leaf's pull face
-	FromEdge float64  `json:"from_edge"`       // from the leaf's hinge edge to the axis, towards the jamb
-	Grade    *int     `json:"grade,omitempty"`
-	Count    *int     `json:"count,omitempty"`
-	// GradeMass is the mass of a door that EN 1935 gives the door mass grade of that number, 1 to 7; absent above.
-	// What is marked on a hinge may be its hinge grade, 1 to 14, which is another scale.
+	Side      string   `json:"side"`
+	Proud     *float64 `json:"proud,omitempty"` // axis in front of the leaf's pull face
+	FromEdge  float64  `json:"from_edge"`       // from the leaf's hinge edge to the axis, towards the jamb
+	Grade     *int     `json:"grade,omitempty"`
+	Count     *int     `json:"count,omitempty"`
+	MassGrade *int     `json:"mass_grade,omitempty"` // door mass grade, EN 1935: 1 to 7
+	// GradeMass is the door's mass in kg that EN 1935 gives its door mass grade. The hinge grade, 1 to 14, is another
+	// scale and tells none.
 	GradeMass *float64 `json:"grade_mass,omitempty"`
 }
 

@@ -126,7 +126,7 @@ func (b *builder) opening(w *Wall, name string, r rawOpening) {
 	}
 	l := &Leaf{At: at + "/leaf", Opening: o, Width: float64(r.Leaf.Width), Height: float64(r.Leaf.Height), Thickness: float64(r.Leaf.Thickness), FireRating: r.Leaf.FireRating}
 	l.SideGap = or(r.Leaf.SideGap, (o.Width-l.Width)/2)
-	l.FloorGap = or(r.Leaf.FloorGap, max(o.Sill, o.Head-l.SideGap-l.Height))
+	l.FloorGap = or(r.Leaf.FloorGap, max(o.Sill, o.Head-(o.Width-l.Width)/2-l.Height))
 	before = len(b.faults)
 	b.positive(l.At, sized("width", l.Width), sized("height", l.Height), sized("thickness", l.Thickness))
 	b.notNegative(l.At, size{"side_gap", optional(r.Leaf.SideGap)}, size{"floor_gap", optional(r.Leaf.FloorGap)})
@@ -149,7 +149,7 @@ func (b *builder) hang(l *Leaf, r *rawLeaf) {
 	b.positive(l.At+"/furniture", size{"fits", l.Fits}, size{"handle", l.Handle})
 	b.notNegative(l.At, sized("furniture/stands_out", l.StandsOut), sized("floor_covering", l.FloorCovering), size{"side_wall", l.SideWall}, sized("other_cladding", l.OtherCladding))
 	if h := r.Hinges; h != nil {
-		l.Hinges = &Hinges{At: l.At + "/hinges", Side: h.Side, Proud: optional(h.Proud), FromEdge: float64(h.FromEdge), Grade: int(h.Grade), Count: int(h.Count)}
+		l.Hinges = &Hinges{At: l.At + "/hinges", Side: h.Side, Proud: optional(h.Proud), FromEdge: float64(h.FromEdge), Grade: int(h.Grade), MassGrade: int(h.MassGrade), Count: int(h.Count)}
 	}
 	if c := r.Closer; c != nil {
 		l.Closer = &Closer{At: l.At + "/closer", Size: int(c.Size), Backcheck: c.Backcheck}

@@ -140,12 +140,13 @@ type Leaf struct {
 
 // Hinges are what a leaf turns on.
 type Hinges struct {
-	At       string
-	Side     string   // "left", "right"
-	Proud    *float64 // axis in front of the pull face
-	FromEdge float64  // from the leaf's hinge edge to the axis, towards the jamb
-	Grade    int      // EN 1935, 0 where unsaid
-	Count    int      // 0 where unsaid
+	At        string
+	Side      string   // "left", "right"
+	Proud     *float64 // axis in front of the pull face
+	FromEdge  float64  // from the leaf's hinge edge to the axis, towards the jamb
+	Grade     int      // hinge grade, EN 1935: 1 to 14; 0 where unsaid
+	MassGrade int      // door mass grade, EN 1935: 1 to 7; 0 where unsaid
+	Count     int      // 0 where unsaid
 }
 
 // Closer closes a door.

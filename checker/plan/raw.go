@@ -170,11 +170,12 @@ type (
 		Hardware  float64 `json:"hardware"`
 		Opens     string  `json:"opens"`
 		Hinges    *struct {
-			Side     string `json:"side"`
-			Proud    *mm    `json:"proud"`
-			FromEdge mm     `json:"from_edge"`
-			Grade    count  `json:"grade"`
-			Count    count  `json:"count"`
+			Side      string `json:"side"`
+			Proud     *mm    `json:"proud"`
+			FromEdge  mm     `json:"from_edge"`
+			Grade     count  `json:"grade"`
+			MassGrade count  `json:"mass_grade"`
+			Count     count  `json:"count"`
 		} `json:"hinges"`
 		Closer *struct {
 			Size      count `json:"size"`

@@ -57,15 +57,15 @@ func TestDocumentsValidate(t *testing.T) {
 // rule with the subjects that it must name, and no other failure.
 func TestFirstTryShowsEveryPlantedMistake(t *testing.T) {
 	want := map[string]string{
-		"cuts.narrow_piece":             "E7",                                    // 3,560 to 3,640: 80 mm is left
-		"cuts.takes_interlock":          "E5 | E6",                               // E5 is ripped in the middle of the run
-		"edges.cut_edge_in_view":        "E3 edge at the head of door, E4 edge at the head of door",      // nothing covers the cuts over the door
-		"edges.short_head_drop":         "east/door head, run E",                 // 10 mm
-		"fixing.bead_too_open":          "E1, E2, E3, E4, E5, E6, E7",            // zigzag 600 mm
-		"fixing.not_held_while_curing":  "E1, E2, E3, E4, E5, E6, E7",            // one screw at each end
-		"fixing.short_of_adhesive":      "adhesive",                              // 5 cartridges
-		"fixing.through_the_leaf":       "L1, L2",                                // 60 mm screws in a 40 mm leaf
-		"lines.broken_on_leaf":          "L1 under E3, L1 under E4, L2 under E4", // 1,399 - 4 against 0, by 40: 5 mm to the left
+		"cuts.narrow_piece":             "E7",                                                       // 3,560 to 3,640: 80 mm is left
+		"cuts.takes_interlock":          "E5 | E6",                                                  // E5 is ripped in the middle of the run
+		"edges.cut_edge_in_view":        "E3 edge at the head of door, E4 edge at the head of door", // nothing covers the cuts over the door
+		"edges.short_head_drop":         "east/door head, run E",                                    // 10 mm
+		"fixing.bead_too_open":          "E1, E2, E3, E4, E5, E6, E7",                               // zigzag 600 mm
+		"fixing.not_held_while_curing":  "E1, E2, E3, E4, E5, E6, E7",                               // one screw at each end
+		"fixing.short_of_adhesive":      "adhesive",                                                 // 5 cartridges
+		"fixing.through_the_leaf":       "L1, L2",                                                   // 60 mm screws in a 40 mm leaf
+		"lines.broken_on_leaf":          "L1 under E3, L1 under E4, L2 under E4",                    // 1,399 - 4 against 0, by 40: 5 mm to the left
 		"sequence.glued_before_dry_fit": "sequence",
 		"services.not_traced":           "sequence",
 		"stock.boards_short":            "oak", // 7

@@ -33,9 +33,9 @@ func (d *door) facts() facts.Door {
 		out.Lining = &facts.DoorLining{Clad: o.LiningClad, Thickness: rounded(o.LiningThickness)}
 	}
 	if h := d.Hinges; h != nil {
-		out.Hinges = &facts.DoorHinges{Side: h.Side, Proud: rounded(h.Proud), FromEdge: round(h.FromEdge), Grade: stated(h.Grade), Count: stated(h.Count)}
-		if h.Grade >= 1 && h.Grade <= len(gradeMasses) {
-			out.Hinges.GradeMass = new(gradeMasses[h.Grade-1])
+		out.Hinges = &facts.DoorHinges{Side: h.Side, Proud: rounded(h.Proud), FromEdge: round(h.FromEdge), Grade: stated(h.Grade), MassGrade: stated(h.MassGrade), Count: stated(h.Count)}
+		if h.MassGrade >= 1 && h.MassGrade <= len(gradeMasses) {
+			out.Hinges.GradeMass = new(gradeMasses[h.MassGrade-1])
 		}
 	}
 	if c := d.Closer; c != nil {

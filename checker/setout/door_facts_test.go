@@ -80,9 +80,9 @@ func TestTheLeastCloserAndTheMassOfAGrade(t *testing.T) {
 		}
 		wantFacts(t, fmt.Sprint(c), "size", want, d.CloserNeeded, "beyond", c.size == 0, d.BeyondCloser)
 	}
-	for grade, mass := range map[int]*float64{1: p(20.0), 4: p(80.0), 7: p(160.0), 8: nil, 11: nil} {
-		d := smallLeaf(fmt.Sprintf(`, "hinges": {"side": "left", "grade": %d, "count": 3}`, grade)).door(t)
-		wantFacts(t, "grade", "hinges", &facts.DoorHinges{Side: "left", Grade: &grade, Count: p(3), GradeMass: mass}, d.Hinges)
+	for grade, mass := range map[int]*float64{1: p(20.0), 4: p(80.0), 7: p(160.0)} {
+		d := smallLeaf(fmt.Sprintf(`, "hinges": {"side": "left", "grade": 11, "mass_grade": %d, "count": 3}`, grade)).door(t)
+		wantFacts(t, "grade", "hinges", &facts.DoorHinges{Side: "left", Grade: p(11), MassGrade: &grade, Count: p(3), GradeMass: mass}, d.Hinges)
 	}
 }
 
