@@ -3,6 +3,7 @@ package setout
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"trysquare/checker/facts"
 	"trysquare/checker/planar"
@@ -26,9 +27,9 @@ func (p *part) madeBy(side planar.Side) string {
 	case side.Faces == "left" && c.cutLeft && c.along(side), side.Faces == "right" && c.cutRight && c.along(side):
 		return "rip"
 	case side.Faces == "up" && level && same(y, c.course.top):
-		return endOr(c.course.cutUpper)
+		return endOr(c.course.cutUpper && p.hasLevel("down", c.course.bottom))
 	case side.Faces == "down" && level && same(y, c.course.bottom):
-		return endOr(c.course.cutLower)
+		return endOr(c.course.cutLower && p.hasLevel("up", c.course.top))
 	case long && upright && same(min(side.From.Y, side.To.Y), p.bottom) && same(max(side.From.Y, side.To.Y), p.top):
 		return "rip"
 	case long && !upright && p.poly.Behind(side, near):
@@ -37,6 +38,15 @@ func (p *part) madeBy(side planar.Side) string {
 		return "crosscut"
 	}
 	return "notch"
+}
+
+// hasLevel says whether some of the part ends at a level line. A part that is
+// sawn at its other end anyway, at an opening or under a raked ceiling, keeps
+// this one from the factory.
+func (p *part) hasLevel(faces string, y float64) bool {
+	return slices.ContainsFunc(p.poly.Sides(), func(s planar.Side) bool {
+		return s.Faces == faces && same(s.From.Y, y) && same(s.To.Y, y)
+	})
 }
 
 // along says whether a side lies on the panel's own long edge, or on the sawn

@@ -122,10 +122,15 @@ func (a atHole) name(side planar.Side) string {
 		return map[string]string{"left": "left edge", "right": "right edge", "up": "upper edge", "down": "lower edge"}[side.Faces]
 	case a.word != "jambs":
 		return "edge at the " + a.word + " of " + a.hole.opening.Name
-	case side.Faces == "right":
-		return "edge at the left jamb of " + a.hole.opening.Name
 	}
-	return "edge at the right jamb of " + a.hole.opening.Name
+	of, at := "left", "jamb"
+	if side.Faces == "left" {
+		of = "right"
+	}
+	if a.hole.opening.Kind == "pillar" {
+		at = "side"
+	}
+	return "edge at the " + of + " " + at + " of " + a.hole.opening.Name
 }
 
 // place is the word under which the plan treats such edges.
@@ -198,8 +203,8 @@ func (s *setter) upBreaks(p *part, side planar.Side, beside neighbours) []float6
 			}
 		}
 	}
-	for _, o := range p.surface.ring {
-		out = append(out, o.From.Y)
+	for _, q := range p.laid.corners() {
+		out = append(out, q.Y)
 	}
 	return out
 }
@@ -222,8 +227,17 @@ func (s *setter) acrossBreaks(p *part, side planar.Side) []float64 {
 			}
 		}
 	}
-	for _, o := range p.surface.ring {
-		out = append(out, o.From.X)
+	for _, q := range p.laid.corners() {
+		out = append(out, q.X)
+	}
+	return out
+}
+
+// corners gives those of what the run may cover, where that is no rectangle.
+func (l *laid) corners() []planar.Point {
+	var out []planar.Point
+	for _, f := range l.field {
+		out = append(out, f.Outer...)
 	}
 	return out
 }
