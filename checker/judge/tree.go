@@ -117,7 +117,6 @@ func (e *encoder) term(t *ast.Term) []any {
 func decodeModule(pkg *ast.Package, trees jsontext.Value) (m *ast.Module, err error) {
 	d := decoder{dec: jsontext.NewDecoder(bytes.NewReader(trees))}
 	m = &ast.Module{Package: pkg}
-	m.SetRegoVersion(ast.RegoV1)
 	d.list(func() { m.Rules = append(m.Rules, d.rule(m)) })
 	return m, d.err
 }
