@@ -179,7 +179,7 @@ func yes(a, b bool) int {
 }
 
 // isLength says whether a number is a length at all: more than rounding can make or hide, and up to the bound.
-func isLength(mm float64) bool { return mm >= 0.02 && mm <= most }
+func isLength(mm float64) bool { return mm >= 0.0199 && mm <= most } // 521.02 - 521 is a hair less than 0.02
 
 func (b Board) check(kerf float64) error {
 	switch {

@@ -95,7 +95,7 @@ type Background struct {
 	StudsStated bool    `json:"studs_stated"` // centres and first stud are known
 }
 
-// Opening is a door, window or hatch in a wall.
+// Opening is a door, window or hatch in a wall, or a pillar before it.
 type Opening struct {
 	About
 	Kind   string  `json:"kind"`
@@ -119,9 +119,9 @@ type Leaf struct {
 type Run struct {
 	About
 	Panel     string  `json:"panel"`
-	Pieces    int     `json:"pieces"`
-	Left      float64 `json:"left"`  // left edge of its first piece from the left
-	Right     float64 `json:"right"` // right edge of its last
+	Pieces    int     `json:"pieces"` // in all, the parts of a divided panel each
+	Left      float64 `json:"left"`   // left edge of its first piece from the left
+	Right     float64 `json:"right"`  // right edge of its last
 	BareLeft  float64 `json:"bare_left"`
 	BareRight float64 `json:"bare_right"`
 }

@@ -14,6 +14,7 @@ func (b *builder) wall(name string, r rawWall) {
 		LeftCorner: r.Ends.Left.Corner, RightCorner: r.Ends.Right.Corner, LeftWall: r.Ends.Left.Wall, RightWall: r.Ends.Right.Wall,
 		SkirtingHeight: float64(r.Skirting.Height), SkirtingThickness: float64(r.Skirting.Thickness)}
 	b.positive(at, sized("width", w.Width), sized("height", w.Height), size{"thickness", optional(r.Thickness)})
+	b.notTiny(at, sized("width", w.Width), sized("height", w.Height))
 	w.Thickness = optional(r.Thickness)
 	b.notNegative(at, sized("skirting/height", w.SkirtingHeight), sized("skirting/thickness", w.SkirtingThickness))
 	sound := w.Width > 0 && w.Height > 0 // nothing is compared with a size that is wrong by itself

@@ -109,3 +109,73 @@ func TestARunMayStartAnywhereThatLeavesSomethingOnTheWall(t *testing.T) {
 		}
 	}
 }
+
+// An opening and an accessory may touch the outline; what is thinner than converting inches leaves does not count.
+func TestOpeningsAndAccessoriesLieWithinTheOutline(t *testing.T) {
+	// The ceiling falls from 2390 at the left end to 1490 at the right one, 3 in 10; a box of 200 x 500 stands at the right.
+	const wall = `"height": 2390, "outline": [{"x": 0, "y": 0}, {"x": 2800, "y": 0}, {"x": 2800, "y": 500}, {"x": 3000, "y": 500}, {"x": 3000, "y": 1490}, {"x": 0, "y": 2390}]`
+	for name, tt := range map[string]struct{ opening, want string }{
+		"well inside": {`"x": 100, "width": 800, "head": 2000`, ""},
+		// At 1000 the ceiling is at 2390 - 300 = 2090.
+		"its corner on the rake":           {`"x": 200, "width": 800, "head": 2090`, ""},
+		"its corner a hair over it":        {`"x": 200, "width": 800, "head": 2090.004`, ""},
+		"its corner a millimetre over it":  {`"x": 200, "width": 800, "head": 2091`, "outside"},
+		"beside the box":                   {`"x": 2000, "width": 800, "head": 1400`, ""},
+		"into the box":                     {`"x": 2000, "width": 801, "head": 1400`, "outside"},
+		"on the box":                       {`"x": 2800, "width": 200, "sill": 500, "head": 1400`, ""},
+		"a pillar at the wall's other end": {`"x": 0, "width": 300, "head": 2300`, ""},
+	} {
+		want := tt.want
+		if want != "" {
+			want = `/walls/back/openings/o: the opening "o" reaches outside its wall's outline`
+		}
+		if got := faults(t, changed(t, `"height": 2390}`, wall+`, "openings": {"o": {"kind": "window", `+tt.opening+`}}}`)); got != want {
+			t.Errorf("%s: got %q, want %q", name, got, want)
+		}
+	}
+	for list, want := range map[string]string{
+		`"services": [{"id": "S", "kind": "switch", "x": 2714, "y": 100, "width": 86, "height": 86}]`: "",
+		`"services": [{"id": "S", "kind": "switch", "x": 2715, "y": 100, "width": 86, "height": 86}]`: `/walls/back/services/0: the accessory "S" reaches outside its wall's outline`,
+		`"reverse": [{"id": "S", "kind": "switch", "x": 2900, "y": 1490, "width": 86, "height": 86}]`: `/walls/back/reverse/0: the accessory "S" reaches outside its wall's outline`,
+	} {
+		if got := faults(t, changed(t, `"height": 2390}`, wall+`, `+list+`}`)); got != want {
+			t.Errorf("%s: got %q, want %q", list, got, want)
+		}
+	}
+}
+
+func TestAnOutlineSpansItsWall(t *testing.T) {
+	const span = "/walls/back/outline: the outline must span the wall: from 0 to 3000 mm across and from 0 to 2390 mm up"
+	for outline, want := range map[string]string{
+		`{"x": 0, "y": 0}, {"x": 3000, "y": 0}, {"x": 3000, "y": 2390}, {"x": 0, "y": 2390}`:            "",
+		`{"x": 0, "y": 2390}, {"x": 3000, "y": 2390}, {"x": 3000, "y": 0}, {"x": 0, "y": 0}`:            "",
+		`{"x": 0.004, "y": 0}, {"x": 3000, "y": 0}, {"x": 3000, "y": 2390}, {"x": 0.004, "y": 2390}`:    "",
+		`{"x": 1, "y": 0}, {"x": 3000, "y": 0}, {"x": 3000, "y": 2390}, {"x": 1, "y": 2390}`:            span,
+		`{"x": 0, "y": 10}, {"x": 3000, "y": 10}, {"x": 3000, "y": 2390}, {"x": 0, "y": 2390}`:          span,
+		`{"x": 0, "y": 0}, {"x": 2999, "y": 0}, {"x": 2999, "y": 2390}, {"x": 0, "y": 2390}`:            span,
+		`{"x": 0, "y": 0}, {"x": 3000, "y": 0}, {"x": 3000, "y": 2390}, {"x": 3000.003, "y": 2390.003}`: "/walls/back/outline/3: corner 4 lies where corner 3 does; each corner stands in the list once",
+	} {
+		if got := faults(t, changed(t, `"height": 2390}`, `"height": 2390, "outline": [`+outline+`]}`)); got != want {
+			t.Errorf("%s: got %q, want %q", outline, got, want)
+		}
+	}
+}
+
+func TestACourseMayStartAnywhereThatLeavesSomethingOnTheWall(t *testing.T) {
+	for _, tt := range []struct {
+		run  string
+		fits bool
+	}{
+		{`"courses": [{"height": 1000, "start": -599}, {"start": 2999}]`, true},
+		{`"courses": [{"height": 1000, "start": -600}, {}]`, false},
+		{`"courses": [{"height": 1000}, {"start": 3000}]`, false},
+		{`"from": "middle", "courses": [{"height": 1000, "start": 1499}, {"start": -1499}]`, true},
+		{`"from": "middle", "courses": [{"height": 1000, "start": 1500}, {}]`, false},
+		{`"from": "line", "courses": [{"height": 1000, "start": 0}, {"start": 3000}]`, true},
+		{`"from": "line", "courses": [{"height": 1000, "start": -1}, {"start": 3000}]`, false},
+	} {
+		if got := faults(t, changed(t, `"id": "A"`, `"id": "A", `+tt.run)); (got == "") != tt.fits {
+			t.Errorf("%s: %q", tt.run, got)
+		}
+	}
+}

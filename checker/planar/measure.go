@@ -22,7 +22,7 @@ func (s Side) Distance(x, y float64) float64 {
 
 // Sides gives the sides in the order of the rings.
 func (p Polygon) Sides() []Side {
-	var out []Side
+	out := make([]Side, 0, len(p.Outer)+4*len(p.Holes))
 	for n, ring := range p.rings() {
 		for i, a := range ring {
 			b := ring[(i+1)%len(ring)]
@@ -68,7 +68,7 @@ func (p Polygon) Uprights() []Trapezoid {
 
 // levels cuts the polygon at the height of every corner and gives the trapezoids between sides that are wanted.
 func (p Polygon) levels(wanted func(left, right Side) bool) []Trapezoid {
-	var heights []float64
+	heights := make([]float64, 0, len(p.Outer)+4*len(p.Holes))
 	for _, ring := range p.rings() {
 		for _, q := range ring {
 			heights = append(heights, q.Y)

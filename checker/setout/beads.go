@@ -111,6 +111,7 @@ func (p *part) holdsBetween(left, right float64) int {
 
 // fixings gives what holds each part.
 func (s *setter) fixings(f *facts.Facts) {
+	f.Fixings = make([]facts.Fixing, 0, len(s.parts))
 	for _, p := range s.parts {
 		fix := p.fix()
 		about := p.about(p.id)

@@ -17,6 +17,8 @@ type laid struct {
 	courses []*course
 	cells   []*cell // course by course, each as it is set
 	parts   []*part // what openings and the outline leave of them
+	from    float64 // left end of the parts
+	to      float64 // right end of the parts
 	holes   []hole  // by their left sides
 	widest  float64 // of the holes
 }
@@ -49,7 +51,7 @@ type cell struct {
 
 // run lays the panels of a run and takes the openings out.
 func (s *setter) run(r *plan.Run) error {
-	l := &laid{run: r, surface: surfaceOf(r), holes: holesOf(r), number: len(s.runs)}
+	l := &laid{run: r, surface: surfaceOf(r), holes: holesOf(r), number: len(s.runs), from: math.Inf(1), to: math.Inf(-1)}
 	for _, h := range l.holes {
 		l.widest = max(l.widest, h.right-h.left)
 	}
@@ -150,7 +152,12 @@ func (l *laid) startOf(c *course) float64 {
 	return u
 }
 
+// tooMany says once that the bound is passed; nothing more is laid then.
 func (s *setter) tooMany(at string) {
+	if s.full {
+		return
+	}
+	s.full = true
 	s.misfit(at, "the plan comes to more than %d pieces; is a length in the wrong unit?", Most)
 }
 

@@ -2,7 +2,8 @@ package setout
 
 // stack gives a run's courses their heights, from the bottom up. The lowest is
 // shortened at its lower end, where the floor hides the cut; the others at the
-// upper one, so that ends from the factory meet.
+// upper one, so that ends from the factory meet. Heights count from the wall's
+// lowest floor; where it rises, panels are cut to it.
 func (s *setter) stack(l *laid) {
 	bottom, ceiling := l.surface.bottom+l.run.Base, l.surface.top-l.run.ClearTop
 	board := l.run.Panel.Height

@@ -68,8 +68,8 @@ type edgeAt struct {
 func lineOf(parts []*part, faces string, y float64) []edgeAt {
 	var out []edgeAt
 	for _, p := range parts {
-		for _, side := range p.poly.Sides() {
-			if side.Faces == faces && same(side.From.Y, y) && same(side.To.Y, y) {
+		for _, side := range p.sides {
+			if side.Faces == faces && onLevel(side, y) {
 				out = append(out, edgeAt{span{min(side.From.X, side.To.X), max(side.From.X, side.To.X)}, p, p.madeBy(side)})
 			}
 		}
@@ -131,10 +131,7 @@ func nearest(these, those []float64) *float64 {
 			least = min(least, math.Abs(a-b))
 		}
 	}
-	if math.IsInf(least, 1) {
-		return nil
-	}
-	return rounded(&least)
+	return finite(least)
 }
 
 // sideBySide finds, for each cross joint, the one that follows it on the right:

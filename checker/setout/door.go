@@ -84,7 +84,7 @@ func (s *setter) around(l *plan.Leaf) (left, right, over *beside) {
 		return old
 	}
 	for _, p := range s.partsAcross(o.Wall.Name, o.X-l.Width, o.Right()+l.Width) {
-		for _, t := range p.poly.Trapezoids() {
+		for _, t := range p.levels {
 			from, to := min(t.BottomLeft, t.TopLeft), max(t.BottomRight, t.TopRight)
 			if from < o.Right()-near && to > o.X+near { // it reaches over the opening, or under it
 				if t.Bottom >= o.Sill-near {

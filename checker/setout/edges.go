@@ -44,8 +44,8 @@ func (p *part) madeBy(side planar.Side) string {
 // sawn at its other end anyway, at an opening or under a raked ceiling, keeps
 // this one from the factory.
 func (p *part) hasLevel(faces string, y float64) bool {
-	return slices.ContainsFunc(p.poly.Sides(), func(s planar.Side) bool {
-		return s.Faces == faces && same(s.From.Y, y) && same(s.To.Y, y)
+	return slices.ContainsFunc(p.sides, func(s planar.Side) bool {
+		return s.Faces == faces && onLevel(s, y)
 	})
 }
 
@@ -79,9 +79,14 @@ func factoryOr(cut bool, edge string) string {
 // then another is an edge for each.
 func (s *setter) edges(f *facts.Facts) {
 	beside := s.neighbours()
+	n := 0
+	for _, p := range s.parts {
+		n += len(p.sides)
+	}
+	f.Edges = make([]facts.Edge, 0, n)
 	for _, p := range s.parts {
 		count := map[string]int{}
-		for _, side := range p.poly.Sides() {
+		for _, side := range p.sides {
 			for _, e := range s.edgesOf(p, side, beside) {
 				count[e.ID]++
 				if n := count[e.ID]; n > 1 {
@@ -128,22 +133,25 @@ func (s *setter) edge(p *part, side planar.Side, made string, beside neighbours)
 
 // meet fills in what an edge meets and what covers it.
 func (s *setter) meet(p *part, side planar.Side, at atHole, beside neighbours, e *facts.Edge) {
-	switch other := s.other(p, side, beside); {
-	case at.hole != nil:
-		e.Meets, e.Other, e.Cover = "opening", at.hole.id(), "bare"
-		switch o := at.hole.opening; {
-		case o.ArchitraveStays:
+	if h := at.hole; h != nil {
+		e.Meets, e.Other, e.Cover = "opening", h.id(), "bare"
+		switch {
+		case h.opening.ArchitraveStays:
 			e.Meets, e.Cover, e.CoveredBy = "architrave", "covered", "architrave"
-		case o.Kind == "pillar":
+		case h.opening.Kind == "pillar":
 			e.Meets, e.Cover, e.CoveredBy = "pillar", "covered", "pillar"
 		}
-	case p.surface.leaf != nil && p.atBoundary(side):
-		e.Meets, e.Cover = "leaf edge", "bare"
-	case other != nil:
-		e.Meets, e.Other, e.Cover, e.CoveredBy = "piece", other.id, "covered", "piece "+other.id
-	default:
-		e.Meets, e.Cover, e.CoveredBy = p.meetsWall(side)
+		return
 	}
+	if p.surface.leaf != nil && p.atBoundary(side) {
+		e.Meets, e.Cover = "leaf edge", "bare"
+		return
+	}
+	if other := s.other(p, side, beside); other != nil {
+		e.Meets, e.Other, e.Cover, e.CoveredBy = "piece", other.id, "covered", "piece "+other.id
+		return
+	}
+	e.Meets, e.Cover, e.CoveredBy = p.meetsWall(side)
 }
 
 // other finds the part that a side meets: at a joint of the run, across the gap
@@ -190,5 +198,5 @@ func (l *laid) nextTo(c *course) (above, below *course) {
 
 // atJoint says whether a side is the cell's own long edge, where its neighbour stands.
 func (p *part) atJoint(side planar.Side) bool {
-	return side.Faces == "left" && same(side.From.X, p.cell.left) || side.Faces == "right" && same(side.From.X, p.cell.right)
+	return side.Faces == "left" && onLine(side, p.cell.left) || side.Faces == "right" && onLine(side, p.cell.right)
 }

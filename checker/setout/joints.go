@@ -79,12 +79,12 @@ func (s *setter) pairUp() []pair {
 // the left edge of the other, from the lowest up.
 func meeting(left, right *part) []stretch {
 	var out []stretch
-	for _, a := range left.poly.Sides() {
-		if a.Faces != "right" || !same(a.From.X, left.cell.right) {
+	for _, a := range left.sides {
+		if a.Faces != "right" || !onLine(a, left.cell.right) {
 			continue
 		}
-		for _, b := range right.poly.Sides() {
-			if b.Faces != "left" || !same(b.From.X, right.cell.left) {
+		for _, b := range right.sides {
+			if b.Faces != "left" || !onLine(b, right.cell.left) {
 				continue
 			}
 			from := max(min(a.From.Y, a.To.Y), min(b.From.Y, b.To.Y))
@@ -139,7 +139,8 @@ func (p pair) gap() float64 {
 
 // jambs gives, for each side of each opening and each run that passes it, the
 // joint nearest to the jamb line, and what holds the strip between the two.
-// Courses that do not reach the opening have no joint at its jamb.
+// A run that ends short of the opening does not pass it, and courses that do
+// not reach it have no joint at its jamb.
 func (s *setter) jambs(f *facts.Facts) {
 	byCourse := map[*course][]pair{}
 	for _, p := range s.pairs {
@@ -150,6 +151,9 @@ func (s *setter) jambs(f *facts.Facts) {
 	}
 	for _, l := range s.runs {
 		for _, h := range l.holes {
+			if h.right < l.from-near || h.left > l.to+near {
+				continue
+			}
 			for _, side := range []string{"left", "right"} {
 				if j, ok := l.nearestJoint(h, side, byCourse); ok {
 					j.About = facts.About{ID: h.id() + " " + side + " jamb, run " + l.run.ID, At: l.run.At, On: l.surface.on}

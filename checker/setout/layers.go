@@ -1,8 +1,8 @@
 package setout
 
 import (
-	"fmt"
 	"math"
+	"strconv"
 
 	"trysquare/checker/facts"
 	"trysquare/checker/plan"
@@ -102,9 +102,8 @@ func depthIn(layers []layer, into string) float64 {
 
 // onSlat says whether the part has a slat at x, its edges counted in.
 func (p *part) onSlat(x float64) bool {
-	panel, first := p.panel(), p.phase()
-	left := first + math.Floor((x+near-first)/panel.Pitch)*panel.Pitch
-	return left >= first && x <= left+panel.SlatWidth+near
+	_, ok := p.slatOver(x)
+	return ok
 }
 
 // offStud gives how far a place lies from the middle of the nearest stud or
@@ -137,27 +136,31 @@ func (s *setter) screwPaths(f *facts.Facts) {
 	for _, fix := range f.Fixings {
 		of[fix.Piece] = fix.Screws
 	}
+	n := 0
 	for _, p := range s.parts {
-		sides, all := p.poly.Sides(), of[p.id]
+		n += len(p.screws)
+	}
+	f.Screws = make([]facts.ScrewPath, 0, n) // growing them by and by costs a tenth of setting out
+	for _, p := range s.parts {
+		sides, all := p.sides, of[p.id]
 		for i, sc := range p.screws {
-			about := p.about(fmt.Sprintf("%s screw %d", p.id, i+1))
+			about := p.about(p.id + " screw " + strconv.Itoa(i+1))
 			about.At = p.fix().At + "/screws"
 			path := facts.ScrewPath{About: about, Piece: p.id, X: round(sc.x), Y: round(sc.y), Into: sc.into, InWall: rounded(sc.inWall),
 				Layers: []facts.Layer{}, OnSlat: sc.onSlat, Stud: p.studAt(sc.x)}
 			for _, l := range sc.layers {
 				path.Layers = append(path.Layers, facts.Layer{What: l.what, Depth: round(l.thick)})
 			}
-			edge := math.Inf(1)
+			upright, level := math.Inf(1), math.Inf(1)
 			for _, side := range sides {
-				d := side.Distance(sc.x, sc.y)
-				edge = min(edge, d)
-				if side.Faces == "left" || side.Faces == "right" {
-					path.FromUpright = least(path.FromUpright, &d)
+				if d := side.Distance(sc.x, sc.y); side.Faces == "left" || side.Faces == "right" {
+					upright = min(upright, d)
 				} else {
-					path.FromLevel = least(path.FromLevel, &d)
+					level = min(level, d)
 				}
 			}
-			path.Edge = round(edge)
+			edge := min(upright, level)
+			path.FromUpright, path.FromLevel, path.Edge = finite(upright), finite(level), round(edge)
 			all.NearestEdge = least(all.NearestEdge, &edge)
 			if sc.onSlat {
 				all.OnSlat++

@@ -111,7 +111,7 @@ func compare(a, b *part) facts.LinePair {
 func (s *setter) headers(f *facts.Facts) {
 	for _, l := range s.runs {
 		for _, h := range l.holes {
-			if !s.passesOver(l, h) {
+			if h.opening.Kind == "pillar" || !s.passesOver(l, h) {
 				continue
 			}
 			o := h.opening
@@ -130,6 +130,14 @@ func (s *setter) passesOver(l *laid, h hole) bool {
 		}
 	}
 	return false
+}
+
+// finite gives nil for what is infinite: nothing was found.
+func finite(v float64) *float64 {
+	if math.IsInf(v, 0) {
+		return nil
+	}
+	return rounded(&v)
 }
 
 // rounded keeps what is unsaid unsaid.

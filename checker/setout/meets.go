@@ -11,23 +11,24 @@ import (
 // something covers it there, and what: the wall's ends, ceiling, floor,
 // skirting, a nib or step of the outline, or nothing.
 func (p *part) meetsWall(side planar.Side) (meets, cover, by string) {
-	s := p.surface
+	s, r := p.surface, p.run()
 	x, y := middle(side)
+	above, below := y+r.ClearTop, y-r.Base-s.wall.SkirtingHeight // where ceiling and floor would be
 	switch {
 	case s.leaf != nil:
 		return "air", "bare", ""
-	case side.Faces == "left" && s.atEnd(side, s.left):
+	case side.Faces == "left" && s.atEnd(side, s.left, above, below):
 		return corner(s.wall.LeftCorner)
-	case side.Faces == "right" && s.atEnd(side, s.right):
+	case side.Faces == "right" && s.atEnd(side, s.right, above, below):
 		return corner(s.wall.RightCorner)
-	case side.Faces == "up" && s.ends(x, y+p.run().ClearTop):
+	case side.Faces == "up" && s.atCeiling(x, above):
 		return "ceiling", "covered", "ceiling"
-	case side.Faces == "down" && p.run().Base <= floorShadow && s.ends(x, y-p.run().Base-s.wall.SkirtingHeight):
+	case side.Faces == "down" && r.Base <= floorShadow && s.atFloor(x, below):
 		if s.wall.SkirtingHeight > 0 {
 			return "skirting", "covered", "skirting"
 		}
 		return "floor", "covered", "floor"
-	case s.ring != nil && (side.Faces == "left" || side.Faces == "right") && s.ends(x, y):
+	case (side.Faces == "left" || side.Faces == "right") && s.atStep(side, above, below):
 		return "nib", "covered", "nib"
 	}
 	return "air", "bare", ""
@@ -39,20 +40,51 @@ const nearEnd = 100
 
 // atEnd says whether a side stands at the wall's end: upright there, or leaning
 // from it, as the edge of a tapered piece does, or along an end that leans itself.
-func (s *surface) atEnd(side planar.Side, end float64) bool {
+func (s *surface) atEnd(side planar.Side, end, above, below float64) bool {
+	if onLine(side, end) {
+		return true
+	}
 	a, b := math.Abs(side.From.X-end), math.Abs(side.To.X-end)
-	x, y := middle(side)
-	leans := side.From.X != side.To.X && max(a, b) < nearEnd
-	return max(a, b) <= near || leans && (min(a, b) <= near || s.ring != nil && s.ends(x, y))
+	return leans(side) && max(a, b) < nearEnd && (min(a, b) <= near || s.atStep(side, above, below))
 }
 
-// ends says whether the wall's outline passes through a place.
-func (s *surface) ends(x, y float64) bool {
-	if s.ring == nil {
-		return same(y, s.top) || same(y, s.bottom-s.wall.SkirtingHeight)
-	}
-	return slices.ContainsFunc(s.ring, func(side planar.Side) bool { return side.Distance(x, y) <= 10*near })
+// onOutline is how far a side may lie from the outline that it was cut to, in
+// millimetres: its corners were moved to the panel's lines where they all but met them.
+const onOutline = 3 * near
+
+// atCeiling says whether the ceiling is at a place. Along a ceiling the outline runs to the left, along a floor to the right.
+func (s *surface) atCeiling(x, y float64) bool {
+	return s.ring == nil && same(y, s.top) || s.runsAt(x, y, -1)
 }
+
+func (s *surface) atFloor(x, y float64) bool {
+	return s.ring == nil && same(y, s.bottom-s.wall.SkirtingHeight) || s.runsAt(x, y, 1)
+}
+
+// runsAt says whether a side of the outline that runs in the direction passes a place.
+func (s *surface) runsAt(x, y, direction float64) bool {
+	return slices.ContainsFunc(s.ring, func(o planar.Side) bool {
+		dx := o.To.X - o.From.X
+		if dx*direction <= 0 || x < min(o.From.X, o.To.X) || x > max(o.From.X, o.To.X) {
+			return false
+		}
+		return math.Abs(o.From.Y+(o.To.Y-o.From.Y)*(x-o.From.X)/dx-y) <= onOutline
+	})
+}
+
+// atStep says whether a side that faces left or right stands against a nib or a
+// step of the outline, the gaps above and below it counted in, or along a side that leans.
+func (s *surface) atStep(side planar.Side, above, below float64) bool {
+	x, _ := middle(side)
+	if leans(side) {
+		return s.runsAt(x, above, -1) || s.runsAt(x, below, 1)
+	}
+	return slices.ContainsFunc(s.ring, func(o planar.Side) bool {
+		return o.From.X == o.To.X && math.Abs(o.From.X-x) <= onOutline && above >= min(o.From.Y, o.To.Y) && below <= max(o.From.Y, o.To.Y)
+	})
+}
+
+func leans(side planar.Side) bool { return side.From.X != side.To.X && side.From.Y != side.To.Y }
 
 // floorShadow is the gap under a panel up to which its lower edge still counts
 // as standing on the floor: it is the edge's place, not a judgement of the gap.
@@ -70,13 +102,14 @@ func corner(kind string) (meets, cover, by string) {
 	return "wall end", "unsaid", ""
 }
 
+// atBoundary says whether a side runs along the leaf's edge or, leaning, from it.
 func (p *part) atBoundary(side planar.Side) bool {
 	s := p.surface
 	switch side.Faces {
 	case "left":
-		return same(side.From.X, s.left)
+		return same(side.From.X, s.left) || same(side.To.X, s.left)
 	case "right":
-		return same(side.From.X, s.right)
+		return same(side.From.X, s.right) || same(side.To.X, s.right)
 	case "up":
 		return same(side.From.Y, s.top-p.run().ClearTop)
 	}
@@ -90,28 +123,35 @@ type atHole struct {
 	word string
 }
 
-// atHole finds the hole that a side runs along.
+// atHole finds the hole that a side runs along; of two whose architraves lie
+// over each other, the one whose middle is nearer.
 func (p *part) atHole(side planar.Side) atHole {
 	x, y := middle(side)
+	var out atHole
+	nearest := math.Inf(1)
 	for _, h := range p.laid.holesAcross(p.left-1, p.right+1) {
 		inHeight, inWidth := y > h.bottom && y < h.top, x > h.left && x < h.right
+		word := ""
 		switch {
-		case side.Faces == "right" && p.onLine(side, h.left) && inHeight, side.Faces == "left" && p.onLine(side, h.right) && inHeight:
-			return atHole{&h, "jambs"}
-		case side.Faces == "down" && p.onLevel(side, h.top) && inWidth:
-			return atHole{&h, "head"}
-		case side.Faces == "up" && p.onLevel(side, h.bottom) && inWidth:
-			return atHole{&h, "sill"}
+		case side.Faces == "right" && onLine(side, h.left) && inHeight, side.Faces == "left" && onLine(side, h.right) && inHeight:
+			word = "jambs"
+		case side.Faces == "down" && onLevel(side, h.top) && inWidth:
+			word = "head"
+		case side.Faces == "up" && onLevel(side, h.bottom) && inWidth:
+			word = "sill"
+		}
+		if off := math.Hypot(x-(h.left+h.right)/2, y-(h.bottom+h.top)/2); word != "" && off < nearest-near {
+			out, nearest = atHole{&h, word}, off
 		}
 	}
-	return atHole{}
+	return out
 }
 
-func (p *part) onLine(side planar.Side, x float64) bool {
+func onLine(side planar.Side, x float64) bool {
 	return same(side.From.X, x) && same(side.To.X, x)
 }
 
-func (p *part) onLevel(side planar.Side, y float64) bool {
+func onLevel(side planar.Side, y float64) bool {
 	return same(side.From.Y, y) && same(side.To.Y, y)
 }
 
@@ -145,7 +185,7 @@ func (a atHole) place(side planar.Side) string {
 // neighbours, courses, other runs and corners of the outline.
 func (s *setter) stretches(p *part, side planar.Side, beside neighbours) []planar.Side {
 	upright := side.From.X == side.To.X
-	if !upright && side.From.Y != side.To.Y {
+	if leans(side) {
 		return []planar.Side{side}
 	}
 	from, to := side.From.X, side.To.X

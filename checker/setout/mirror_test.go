@@ -77,6 +77,13 @@ func (v *view) of(f *facts.Facts) []string {
 	for _, e := range f.Edges {
 		v.add("edge of %s facing %s, %s %.2f..%.2f: %s meets %s, %s by %.8s", at[e.Piece], v.side(e.Side), v.span(e.From.X, e.To.X), e.Low, e.High, e.MadeBy, e.Meets, e.Cover, e.CoveredBy)
 	}
+	for _, j := range f.CrossJoints {
+		upright := "none"
+		if j.NearestUpright != nil {
+			upright = fmt.Sprintf("%.2f", *j.NearestUpright)
+		}
+		v.add("cross joint of %s and %s, %s at %.2f: gap %.2f, %s on %s, upright %s", at[j.Lower], at[j.Upper], v.span(j.Left, j.Right), j.Y, j.Gap, j.UpperMadeBy, j.LowerMadeBy, upright)
+	}
 	for _, l := range f.Lines {
 		direction := v.side(l.Direction)
 		if math.Abs(l.Offset-v.pitch/2) < 0.01 {

@@ -15,6 +15,8 @@ type part struct {
 	cell                     *cell
 	surface                  *surface
 	poly                     planar.Polygon
+	sides                    []planar.Side      // of poly, kept as they are asked for again and again
+	levels                   []planar.Trapezoid // of poly
 	left, bottom, right, top float64
 	ripped                   bool // a long edge is sawn over the whole height
 	screws                   []screw
@@ -31,7 +33,7 @@ func (p *part) straight() bool { return p.poly.Convex() }
 
 // contains says whether a point lies in the part, its sides counted in.
 func (p *part) contains(x, y float64) bool {
-	for _, t := range p.poly.Trapezoids() {
+	for _, t := range p.levels {
 		if y < t.Bottom || y > t.Top {
 			continue
 		}
@@ -49,16 +51,17 @@ func (p *part) contains(x, y float64) bool {
 // out of it. A panel of which nothing is left is no piece.
 func (s *setter) cutOut(l *laid) error {
 	for _, c := range l.cells {
-		polys, err := l.left(c)
+		polys, err := l.rest(c)
 		if err != nil {
 			return &Misfit{c.at, fmt.Sprintf("the piece %q cannot be cut out: %v", c.id, err)}
 		}
 		first := len(l.parts)
 		for _, poly := range polys {
-			p := &part{laid: l, cell: c, surface: l.surface, poly: poly}
+			p := &part{laid: l, cell: c, surface: l.surface, poly: poly, sides: poly.Sides(), levels: poly.Trapezoids()}
 			p.left, p.bottom, p.right, p.top = poly.Bounds()
-			if !same(p.left, p.right) && !same(p.bottom, p.top) {
+			if min(p.right-p.left, p.top-p.bottom) > sliver {
 				l.parts = append(l.parts, p)
+				l.from, l.to = min(l.from, p.left), max(l.to, p.right)
 			}
 		}
 		s.name(c, l.parts[first:])
@@ -71,13 +74,20 @@ func (s *setter) cutOut(l *laid) error {
 	return nil
 }
 
-// left gives what outline and openings leave of a panel.
-func (l *laid) left(c *cell) ([]planar.Polygon, error) {
+// sliver is what is too thin to be a piece, in millimetres: the tip that a rake
+// leaves of a panel, or what rounding the plan's lengths does.
+const sliver = 0.025
+
+// rest gives what outline and openings leave of a panel.
+func (l *laid) rest(c *cell) ([]planar.Polygon, error) {
 	within := []planar.Polygon{c.shape}
 	if l.field != nil {
 		within = nil
 		for _, field := range l.field {
 			common, err := c.shape.And(c.onLines(field))
+			if err != nil { // where the outline is narrower than its corners were moved
+				common, err = c.shape.And(field)
+			}
 			if err != nil {
 				return nil, err
 			}

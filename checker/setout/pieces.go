@@ -11,6 +11,7 @@ import (
 
 // pieces gives the facts of pieces, and of the strips and legs that openings leave of them.
 func (s *setter) pieces(f *facts.Facts) {
+	f.Pieces = make([]facts.Piece, 0, len(s.parts))
 	for _, p := range s.parts {
 		rips := p.rips()
 		p.ripped = slices.ContainsFunc(rips, func(r facts.Rip) bool { return r.MadeBy == "rip" })
@@ -106,7 +107,7 @@ func (p *part) legs(h hole) []facts.Leg {
 		}
 		least, low, high := besideHole(h, side, jamb, p.poly.Uprights())
 		if math.IsInf(least.Width, 1) { // nothing but the tip of a slanting end
-			least, low, high = besideHole(h, side, jamb, p.poly.Trapezoids())
+			least, low, high = besideHole(h, side, jamb, p.levels)
 		}
 		if math.IsInf(least.Width, 1) {
 			continue
@@ -139,7 +140,7 @@ func besideHole(h hole, side string, jamb float64, parts []planar.Trapezoid) (le
 // rips gives the upright cuts of a part and how each runs through the pattern.
 func (p *part) rips() []facts.Rip {
 	var out []facts.Rip
-	for _, side := range p.poly.Sides() {
+	for _, side := range p.sides {
 		if side.Faces != "left" && side.Faces != "right" {
 			continue
 		}
@@ -194,18 +195,24 @@ func (p *part) cutAt(side planar.Side) (x, into, left float64) {
 // nearest edge, and how much of that slat stays on the side away from the cut;
 // 0 and 0 where it runs in a space or along an edge.
 func (p *part) slatAt(x float64, faces string) (into, left float64) {
-	for _, slat := range p.slats(x-p.panel().Pitch, x+p.panel().Pitch) {
-		l, r := slat.left, slat.right
-		if x <= l+near || x >= r-near {
-			continue
-		}
-		left = x - l // the material is on the left of a cut that faces right
-		if faces == "left" {
-			left = r - x
-		}
-		return min(x-l, r-x), left
+	s, ok := p.slatOver(x)
+	if !ok || x <= s.left+near || x >= s.right-near {
+		return 0, 0
 	}
-	return 0, 0
+	left = x - s.left // the material is on the left of a cut that faces right
+	if faces == "left" {
+		left = s.right - x
+	}
+	return min(x-s.left, s.right-x), left
+}
+
+// slatOver gives the slat of the whole panel that an upright line runs over, its edges counted in.
+func (p *part) slatOver(x float64) (span, bool) {
+	c, panel := p.cell, p.panel()
+	first := c.origin + c.first
+	k := math.Floor((x + near - first) / panel.Pitch)
+	s := span{max(first+k*panel.Pitch, c.origin), min(first+k*panel.Pitch+panel.SlatWidth, c.origin+panel.Width)}
+	return s, k >= 0 && first+k*panel.Pitch < c.origin+c.noSlat-near && x <= s.right+near
 }
 
 // span is a stretch of upright lines: slats across a piece.
@@ -216,7 +223,7 @@ func (p *part) slats(left, right float64) []span {
 	c, panel := p.cell, p.panel()
 	first := c.origin + c.first
 	left, right = max(left, c.origin), min(right, c.origin+panel.Width)
-	var out []span
+	out := make([]span, 0, int(max(0, right-left)/panel.Pitch)+2)
 	for k := max(0, math.Floor((left-first)/panel.Pitch)-1); ; k++ {
 		l := first + k*panel.Pitch
 		if l >= min(right, c.origin+c.noSlat)-near {

@@ -90,7 +90,7 @@ func (s *setter) bound() {
 // across gives the stretches of a part at a height, from left to right.
 func (p *part) across(y float64) []span {
 	var out []span
-	for _, t := range p.poly.Trapezoids() {
+	for _, t := range p.levels {
 		if y < t.Bottom || y >= t.Top {
 			continue
 		}

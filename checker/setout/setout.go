@@ -54,6 +54,9 @@ func Plan(ctx context.Context, p *plan.Plan, a Assumptions) (*facts.Facts, error
 		if err := s.run(r); err != nil {
 			return nil, err
 		}
+		if s.full {
+			break
+		}
 	}
 	s.bound()
 	s.fixedIn()
@@ -97,7 +100,8 @@ type setter struct {
 	plan    *plan.Plan
 	assume  Assumptions
 	runs    []*laid
-	cells   int // laid so far
+	cells   int  // laid so far
+	full    bool // more than the bound
 	fields  map[clearance][]planar.Polygon
 	parts   []*part
 	pairs   []pair

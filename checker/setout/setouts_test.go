@@ -102,7 +102,7 @@ func TestSetOutsWorkedByHand(t *testing.T) {
 			}
 		})
 	}
-	if cases < 8 {
+	if cases < 21 {
 		t.Errorf("only %d cases in %s", cases, setouts)
 	}
 }

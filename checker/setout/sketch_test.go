@@ -27,6 +27,8 @@ type sketch struct {
 	start, joint, base, clear  float64
 	drop                       float64
 	openings                   []gap
+	bays                       []bay    // of a wall that is no rectangle
+	courses                    []course // none: one
 	perEnd                     int
 	onStuds                    bool
 	zigzag, around, centreLine bool
@@ -48,9 +50,22 @@ func tenths(t *rapid.T, name string, least, most float64) float64 {
 
 // draw draws a sketch. Where plain, panels leave free just the openings.
 func draw(t *rapid.T, plain bool) sketch {
+	s := drawRun(t, tenths(t, "wall width", 1500, 9000), tenths(t, "wall height", 1800, 3200))
+	if !plain {
+		s.drop = rapid.SampledFrom([]float64{0, 22}).Draw(t, "drop")
+	}
+	s.drawOpenings(t, plain)
+	if s.free() < 12*(s.height-s.base-s.clear) { // a run of which nothing is left is refused, and a joint may take up to 10
+		t.Skip("the openings take the whole field")
+	}
+	return s
+}
+
+// drawRun draws a sketch of a wall without openings.
+func drawRun(t *rapid.T, width, height float64) sketch {
 	edges := rapid.SampledFrom([]string{"recess", "tongue", "square"})
 	corners := rapid.SampledFrom([]string{"internal", "external", "none"})
-	s := sketch{width: tenths(t, "wall width", 1500, 9000), height: tenths(t, "wall height", 1800, 3200), board: tenths(t, "board", 1500, 3300),
+	s := sketch{width: width, height: height, board: tenths(t, "board", 1500, 3300),
 		leftEdge: edges.Draw(t, "left edge"), rightEdge: edges.Draw(t, "right edge"), leftCorner: corners.Draw(t, "left corner"), rightCorner: corners.Draw(t, "right corner"),
 		fromRight: rapid.Bool().Draw(t, "from right"), base: tenths(t, "base", 0, 60), clear: tenths(t, "clear top", 0, 30),
 		perEnd: rapid.IntRange(0, 2).Draw(t, "screws"), onStuds: rapid.Bool().Draw(t, "on studs"),
@@ -65,13 +80,6 @@ func draw(t *rapid.T, plain bool) sketch {
 	s.panel = to10th(ends + float64(n)*s.pitch)
 	s.start = tenths(t, "start", -s.panel+1, s.width/3)
 	s.stud = tenths(t, "stud", 0, 600) + 0.07
-	if !plain {
-		s.drop = rapid.SampledFrom([]float64{0, 22}).Draw(t, "drop")
-	}
-	s.drawOpenings(t, plain)
-	if s.free() < 12*(s.height-s.base-s.clear) { // a run of which nothing is left is refused, and a joint may take up to 10
-		t.Skip("the openings take the whole field")
-	}
 	return s
 }
 
@@ -145,6 +153,11 @@ func (s sketch) mirrored() sketch {
 		g.x, g.leafRight = math.Round((s.width-g.x-g.width)*100)/100, !g.leafRight
 		m.openings = append(m.openings, g)
 	}
+	m.bays = nil
+	for i := range s.bays {
+		b := s.bays[len(s.bays)-1-i]
+		m.bays = append(m.bays, bay{to10th(s.width - b.right), to10th(s.width - b.left), slope{b.floor.right, b.floor.left}, slope{b.ceiling.right, b.ceiling.left}})
+	}
 	return m
 }
 
@@ -160,6 +173,20 @@ func (s sketch) text(t *rapid.T, unit string, mm float64) string {
 	}
 	openings := object{}
 	runs := []object{{"id": "E", "on": "w", "panel": "p", "from": side(s.fromRight), "start": l(s.start), "joint": l(s.joint), "base": l(s.base), "clear_top": l(s.clear), "head_drop": l(s.drop), "fix": s.fix(l)}}
+	if s.courses != nil {
+		var courses []object
+		for i, c := range s.courses {
+			one := object{"start": l(c.start)}
+			if i > 0 {
+				one["gap"] = l(c.gap)
+			}
+			if i < len(s.courses)-1 {
+				one["height"] = l(c.height)
+			}
+			courses = append(courses, one)
+		}
+		runs[0]["courses"] = courses
+	}
 	for i, g := range s.openings {
 		name := fmt.Sprintf("o%d", i)
 		o := object{"kind": g.kind, "x": l(g.x), "width": l(g.width), "sill": l(g.sill), "head": l(g.head)}
@@ -172,13 +199,20 @@ func (s sketch) text(t *rapid.T, unit string, mm float64) string {
 		}
 		openings[name] = o
 	}
+	wall := object{"width": l(s.width), "height": l(s.height), "openings": openings,
+		"ends":       object{"left": object{"corner": s.leftCorner}, "right": object{"corner": s.rightCorner}},
+		"background": object{"kind": "plasterboard on studs", "stud_centres": l(600), "first_stud": l(s.stud)}}
+	if s.bays != nil {
+		var outline []object
+		for _, q := range s.outline() {
+			outline = append(outline, object{"x": l(q.X), "y": l(q.Y)})
+		}
+		wall["outline"] = outline
+	}
 	b, err := json.Marshal(object{"title": "Larch Lane", "units": unit,
 		"panels": object{"p": object{"width": l(s.panel), "height": l(s.board), "thickness": l(21), "backing": object{"thickness": l(9)},
 			"slats": object{"pitch": l(s.pitch), "width": l(s.slat), "first": l(s.first)}, "edges": object{"left": s.leftEdge, "right": s.rightEdge}}},
-		"walls": object{"w": object{"width": l(s.width), "height": l(s.height), "openings": openings,
-			"ends":       object{"left": object{"corner": s.leftCorner}, "right": object{"corner": s.rightCorner}},
-			"background": object{"kind": "plasterboard on studs", "stud_centres": l(600), "first_stud": l(s.stud)}}},
-		"runs": runs})
+		"walls": object{"w": wall}, "runs": runs})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -225,8 +259,9 @@ func (s sketch) holes() []box {
 	for _, g := range s.openings {
 		b := box{g.x - g.architrave, g.sill, g.x + g.width + g.architrave, g.head + g.architrave}
 		switch {
-		case g.architrave == 0:
+		case g.architrave == 0 && g.kind != "pillar":
 			b.top -= s.drop
+		case g.kind == "pillar": // nothing to drop into
 		case g.sill > 0:
 			b.bottom -= g.architrave
 		}

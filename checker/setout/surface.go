@@ -58,7 +58,7 @@ func (s *setter) field(l *laid) ([]planar.Polygon, error) {
 		if side.To.X < side.From.X {
 			by = -keep.above
 		}
-		if by != 0 && side.To.X != side.From.X {
+		if math.Abs(by) > near && side.To.X != side.From.X {
 			a, b := side.From, side.To
 			swept = append(swept, planar.Polygon{Outer: []planar.Point{a, b, {X: b.X, Y: b.Y + by}, {X: a.X, Y: a.Y + by}}})
 		}
@@ -105,7 +105,7 @@ func holesOf(r *plan.Run) []hole {
 			if o.Sill > 0 {
 				h.bottom -= o.ArchitraveWidth
 			}
-		} else if r.HeadDrop != nil {
+		} else if r.HeadDrop != nil && o.Kind != "pillar" { // a pillar is no opening to pass into
 			h.top = max(h.bottom, h.top-*r.HeadDrop)
 		}
 		if h.top > h.bottom {
@@ -172,11 +172,7 @@ func (s *setter) surfaces(f *facts.Facts) {
 		}
 	}
 	for _, r := range s.runs {
-		left, right := math.Inf(1), math.Inf(-1)
-		for _, p := range r.parts {
-			left, right = min(left, p.left), max(right, p.right)
-		}
 		f.Runs = append(f.Runs, facts.Run{About: facts.About{ID: r.run.ID, At: r.run.At, On: r.surface.on}, Panel: r.run.Panel.Name, Pieces: len(r.parts),
-			Left: round(left), Right: round(right), BareLeft: round(left - r.surface.left), BareRight: round(r.surface.right - right)})
+			Left: round(r.from), Right: round(r.to), BareLeft: round(r.from - r.surface.left), BareRight: round(r.surface.right - r.to)})
 	}
 }
