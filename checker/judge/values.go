@@ -21,25 +21,35 @@ func toValue(v any) (*ast.Term, error) { return term(reflect.ValueOf(v)) }
 
 // toInput is toValue for facts of which only some lists are needed; nil is all.
 func toInput(f *facts.Facts, needs map[string]bool) (*ast.Term, error) {
-	v := reflect.ValueOf(f).Elem()
-	var pairs [][2]*ast.Term
-	for _, field := range fields(v.Type()) {
-		fv := v.FieldByIndex(field.index)
-		name := string(field.key.Value.(ast.String))
-		if needs != nil && !needs[name] || field.omitempty && fv.IsZero() {
+	t, list, err := object(reflect.ValueOf(f).Elem(), needs)
+	if err != nil {
+		return nil, fmt.Errorf("%s: %w", list, err)
+	}
+	return t, nil
+}
+
+// object builds a struct's value, of its fields those that are needed; nil is
+// all. Beside an error stands the field that it is of.
+func object(v reflect.Value, needs map[string]bool) (*ast.Term, string, error) {
+	all := fields(v.Type())
+	pairs := make([][2]*ast.Term, 0, len(all))
+	for _, f := range all {
+		fv := v.FieldByIndex(f.index)
+		if f.omitempty && fv.IsZero() || needs != nil && !needs[f.name] {
 			continue
 		}
 		t, err := term(fv)
 		if err != nil {
-			return nil, fmt.Errorf("%s: %w", name, err)
+			return nil, f.name, err
 		}
-		pairs = append(pairs, [2]*ast.Term{field.key, t})
+		pairs = append(pairs, [2]*ast.Term{f.key, t})
 	}
-	return ast.NewTerm(ast.NewObject(pairs...)), nil
+	return ast.NewTerm(ast.NewObject(pairs...)), "", nil
 }
 
 type field struct {
 	index     []int
+	name      string
 	key       *ast.Term
 	omitempty bool
 }
@@ -57,7 +67,7 @@ func fields(t reflect.Type) []field {
 		if f.Anonymous || name == "" || name == "-" {
 			continue
 		}
-		out = append(out, field{f.Index, ast.InternedTerm(name), strings.Contains(options, "omitempty")})
+		out = append(out, field{f.Index, name, ast.InternedTerm(name), strings.Contains(options, "omitempty")})
 	}
 	fieldsOf.Store(t, out)
 	return out
@@ -71,20 +81,8 @@ func term(v reflect.Value) (*ast.Term, error) {
 		}
 		return term(v.Elem())
 	case reflect.Struct:
-		all := fields(v.Type())
-		pairs := make([][2]*ast.Term, 0, len(all))
-		for _, f := range all {
-			fv := v.FieldByIndex(f.index)
-			if f.omitempty && fv.IsZero() {
-				continue
-			}
-			t, err := term(fv)
-			if err != nil {
-				return nil, err
-			}
-			pairs = append(pairs, [2]*ast.Term{f.key, t})
-		}
-		return ast.NewTerm(ast.NewObject(pairs...)), nil
+		t, _, err := object(v, nil)
+		return t, err
 	case reflect.Slice:
 		terms := make([]*ast.Term, v.Len())
 		for i := range terms {

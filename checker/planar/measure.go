@@ -59,6 +59,12 @@ func (p Polygon) Trapezoids() []Trapezoid {
 	return p.levels(func(a, b Side) bool { return true })
 }
 
+// At gives the trapezoid's two ends at a height; above and below it those of its top and bottom.
+func (t Trapezoid) At(y float64) (left, right float64) {
+	share := max(0, min(1, (y-t.Bottom)/(t.Top-t.Bottom)))
+	return t.BottomLeft + share*(t.TopLeft-t.BottomLeft), t.BottomRight + share*(t.TopRight-t.BottomRight)
+}
+
 // Uprights gives the trapezoids that stand between two sides of which neither
 // faces up or down more than sideways: what a slanting end takes off is left out.
 func (p Polygon) Uprights() []Trapezoid {

@@ -30,8 +30,9 @@ func Text(w io.Writer, p Plan, s Style) error {
 		t.paragraph("", t.paint("1", "Cannot check"), labelWidth, Plain(f.Error()))
 	}
 	if p.Title != "" {
-		t.findings(p)
-		t.summary(p)
+		entries := merge(p.Results)
+		t.findings(entries)
+		t.summary(p, entries)
 	}
 	_, err := io.WriteString(w, t.b.String())
 	if err != nil {
@@ -115,10 +116,10 @@ func word(r Result) (label, paint string, rank int) {
 // labelWidth is the width of the label's column.
 const labelWidth = 13
 
-func (t *printer) findings(p Plan) {
+func (t *printer) findings(entries []entry) {
 	groups := map[string][]entry{}
 	var places []string
-	for _, e := range merge(p.Results) {
+	for _, e := range entries {
 		on := e.Subject.On
 		if _, ok := groups[on]; !ok {
 			places = append(places, on)
@@ -277,9 +278,9 @@ func wrap(text string, width int) []string {
 }
 
 // summary counts findings as they are printed, and what was looked at besides.
-func (t *printer) summary(p Plan) {
+func (t *printer) summary(p Plan, entries []entry) {
 	counts := [5]int{}
-	for _, e := range merge(p.Results) {
+	for _, e := range entries {
 		counts[e.rank]++
 	}
 	var parts []string

@@ -128,7 +128,6 @@ func (s *setter) fixings(f *facts.Facts) {
 		}
 		f.Fixings = append(f.Fixings, out)
 	}
-	s.headers(f)
 }
 
 // fix is the piece's own fixing, or the run's.

@@ -45,6 +45,7 @@ type cell struct {
 	leftEdge, rightEdge string  // as they stand: a turned panel's have changed places
 	cutLeft, cutRight   bool
 	shape               planar.Polygon
+	parts               []*part  // what openings and the outline leave of it
 	stated              *float64 // the width that the plan gives
 	space               float64  // what is free for it
 }
@@ -136,10 +137,7 @@ func (l *laid) startOf(c *course) float64 {
 	if l.run.From == "left" || l.run.From == "right" {
 		return c.start
 	}
-	line := c.start // from the left end
-	if l.run.From == "middle" {
-		line += (l.surface.right - l.surface.left) / 2
-	}
+	line := l.line(c)
 	step := l.run.Panel.Width + l.run.Joint
 	first := line + l.run.Joint/2 // the left edge of the panel to the right of a joint on the line
 	if l.run.Centre == "panel" {
@@ -150,6 +148,14 @@ func (l *laid) startOf(c *course) float64 {
 		u += step
 	}
 	return u
+}
+
+// line gives the line that a course is set out from both ways, from the surface's left end.
+func (l *laid) line(c *course) float64 {
+	if l.run.From == "middle" {
+		return c.start + (l.surface.right-l.surface.left)/2
+	}
+	return c.start
 }
 
 // tooMany says once that the bound is passed; nothing more is laid then.

@@ -10,10 +10,6 @@ import (
 // closings gives the pieces that fill what is left at the ends of walls.
 func (s *setter) closings(f *facts.Facts) {
 	f.Closings = []facts.Closing{}
-	parts := map[*cell][]*part{}
-	for _, p := range s.parts {
-		parts[p.cell] = append(parts[p.cell], p)
-	}
 	for _, l := range s.runs {
 		if l.surface.leaf != nil {
 			continue
@@ -27,14 +23,14 @@ func (s *setter) closings(f *facts.Facts) {
 				if (side == "right") != l.run.FromRight() {
 					outer = c.cells[len(c.cells)-1]
 				}
-				s.closing(f, l, outer, side, parts[outer], len(c.cells) > 1)
+				s.closing(f, l, outer, side, len(c.cells) > 1)
 			}
 		}
 	}
 }
 
 // closing gives what a panel fills at an end of its wall, for each of its parts that stands there.
-func (s *setter) closing(f *facts.Facts, l *laid, c *cell, side string, parts []*part, hasNeighbour bool) {
+func (s *setter) closing(f *facts.Facts, l *laid, c *cell, side string, hasNeighbour bool) {
 	w := l.surface.wall
 	end, ok := endOf(w, side)
 	if !ok {
@@ -56,7 +52,7 @@ func (s *setter) closing(f *facts.Facts, l *laid, c *cell, side string, parts []
 	if hasNeighbour && kept && edge == "tongue" {
 		overlap = l.run.Panel.Overlap
 	}
-	for _, p := range parts {
+	for _, p := range c.parts {
 		if side == "left" && !same(p.left, c.left) || side == "right" && !same(p.right, c.right) {
 			continue // an opening stands between it and the end
 		}
@@ -74,10 +70,9 @@ func (s *setter) closing(f *facts.Facts, l *laid, c *cell, side string, parts []
 func widthAt(p planar.Polygon, y float64) float64 {
 	width := 0.0
 	for _, t := range p.Trapezoids() {
-		share := max(0, min(1, (y-t.Bottom)/(t.Top-t.Bottom)))
 		if y >= t.Bottom-near || width == 0 {
-			low, high := t.BottomRight-t.BottomLeft, t.TopRight-t.TopLeft
-			width = low + share*(high-low)
+			left, right := t.At(y)
+			width = right - left
 		}
 	}
 	return width

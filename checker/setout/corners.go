@@ -128,13 +128,6 @@ func roundCorner(left, right *part, kind string) facts.Corner {
 	return out
 }
 
-func samePattern(a, b *plan.Panel) bool {
-	return same(a.Pitch, b.Pitch) && same(a.SlatWidth, b.SlatWidth)
-}
-
-// shortWay gives a shift of one pattern against another the short way round one pitch.
-func shortWay(shift, pitch float64) float64 { return math.Remainder(shift, pitch) }
-
 // revealLines compares what stands over an opening with the strips on its head,
 // whose pattern runs from the left jamb.
 func (s *setter) revealLines(f *facts.Facts) {

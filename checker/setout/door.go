@@ -96,11 +96,11 @@ func (s *setter) around(l *plan.Leaf) (left, right, over *beside) {
 				continue
 			}
 			for _, y := range []float64{max(t.Bottom, low), min(t.Top, high)} {
-				share := (y - t.Bottom) / (t.Top - t.Bottom)
-				if at := o.X - t.BottomRight - share*(t.TopRight-t.BottomRight); to <= o.X+near && at <= l.Width {
+				begins, ends := t.At(y)
+				if at := o.X - ends; to <= o.X+near && at <= l.Width {
 					left = nearer(left, max(0, at), p.panel().Thickness)
 				}
-				if at := t.BottomLeft + share*(t.TopLeft-t.BottomLeft) - o.Right(); from >= o.Right()-near && at <= l.Width {
+				if at := begins - o.Right(); from >= o.Right()-near && at <= l.Width {
 					right = nearer(right, max(0, at), p.panel().Thickness)
 				}
 			}

@@ -6,17 +6,17 @@ import (
 	"trysquare/checker/facts"
 )
 
-// Numbers of standards. The editions and how each was read stand in the rules that cite them.
+// Numbers of standards, each with how it was read.
 var (
-	// Mass in kg of a door of each door mass grade from 1 on: EN 1935:2002.
+	// Mass in kg of a door of each door mass grade from 1 on: EN 1935:2002, quoted from another page.
 	gradeMasses = []float64{20, 40, 60, 80, 100, 120, 160}
-	// Greatest width in mm and mass in kg of a leaf for each power size from 1 on: EN 1154, table 1.
+	// Greatest width in mm and mass in kg of a leaf for each power size from 1 on: EN 1154, table 1, quoted from another page.
 	closerSizes = []closerSize{{750, 20}, {850, 40}, {950, 60}, {1100, 80}, {1250, 100}, {1400, 120}, {1600, 160}}
 )
 
 type closerSize struct{ width, mass float64 }
 
-// What a closer adds to the mass that hinges are chosen by, as a share: reported of EN 1935.
+// What a closer adds to the mass that hinges are chosen by, as a share: EN 1935, reported, not read in the source.
 const (
 	closerAdds    = 0.20
 	backcheckAdds = 0.75 // instead
@@ -177,7 +177,9 @@ func (d *door) masses(out *facts.Door) {
 	out.CloserNeeded, out.BeyondCloser = stated(size), size == 0
 }
 
-// ways gives the clear width by Approved Document M and from the face of the door to the stop.
+// ways gives the clear width by Approved Document M (its limits quoted, the
+// formula reported) and, as ADA 404.2.3 measures it (quoted), from the face of
+// the door to the stop.
 func (d *door) ways() (clear, face *float64) {
 	_, push, ok := d.sides()
 	_, gap, gapSaid := d.edgeGaps()

@@ -69,7 +69,7 @@ func landRound(hole, piece planar.Polygon) (float64, string) {
 		for _, c := range hole.Outer {
 			d = min(d, side.Distance(c.X, c.Y))
 		}
-		for _, q := range []planar.Point{side.From, side.To, {X: (side.From.X + side.To.X) / 2, Y: (side.From.Y + side.To.Y) / 2}} {
+		for _, q := range []planar.Point{side.From, side.To} {
 			d = min(d, math.Hypot(max(left-q.X, 0, q.X-right), max(bottom-q.Y, 0, q.Y-top)))
 		}
 		if crosses(side, left, bottom, right, top) {

@@ -50,10 +50,6 @@ func (n neighbours) of(p *part, side string, y float64) *part {
 // pairUp gives the parts of neighbouring cells that share some height at the
 // edges where the cells meet, in the order of each run.
 func (s *setter) pairUp() []pair {
-	byCell := map[*cell][]*part{}
-	for _, p := range s.parts {
-		byCell[p.cell] = append(byCell[p.cell], p)
-	}
 	var out []pair
 	for _, l := range s.runs {
 		for _, c := range l.courses {
@@ -62,8 +58,8 @@ func (s *setter) pairUp() []pair {
 				if l.run.FromRight() {
 					a, b = b, a
 				}
-				for _, left := range byCell[a] {
-					for _, right := range byCell[b] {
+				for _, left := range a.parts {
+					for _, right := range b.parts {
 						if touch := meeting(left, right); len(touch) > 0 {
 							out = append(out, pair{left, right, touch[0].from, touch[len(touch)-1].to, touch})
 						}

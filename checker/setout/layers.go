@@ -132,10 +132,7 @@ func (p *part) studAt(x float64) *facts.StudAt {
 // screwPaths gives every screw with what it passes and how near to what it
 // stands, and gathers the extremes with the fixing of its piece.
 func (s *setter) screwPaths(f *facts.Facts) {
-	of := map[string]*facts.Screws{}
-	for _, fix := range f.Fixings {
-		of[fix.Piece] = fix.Screws
-	}
+	of := screwsOf(f)
 	n := 0
 	for _, p := range s.parts {
 		n += len(p.screws)

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"trysquare/checker/facts"
+	"trysquare/checker/plan"
 )
 
 // inside is how far into a part a point is taken to ask which part lies there.
@@ -85,17 +86,11 @@ func (s *setter) leafLines(f *facts.Facts, holes []hole) {
 func compare(a, b *part) facts.LinePair {
 	out := facts.LinePair{Piece: a.id, Other: b.id, Direction: "none", InView: a.inView() && b.inView()}
 	pa, pb := a.panel(), b.panel()
-	out.Comparable = same(pa.Pitch, pb.Pitch) && same(pa.SlatWidth, pb.SlatWidth)
+	out.Comparable = samePattern(pa, pb)
 	if !out.Comparable {
 		return out
 	}
-	shift := math.Mod(a.phase()-b.phase(), pa.Pitch)
-	switch {
-	case shift > pa.Pitch/2:
-		shift -= pa.Pitch
-	case shift <= -pa.Pitch/2:
-		shift += pa.Pitch
-	}
+	shift := shortWay(a.phase()-b.phase(), pa.Pitch)
 	out.Offset = round(math.Abs(shift))
 	switch {
 	case out.Offset == 0:
@@ -105,6 +100,23 @@ func compare(a, b *part) facts.LinePair {
 		out.Direction = "left"
 	}
 	return out
+}
+
+func samePattern(a, b *plan.Panel) bool {
+	return same(a.Pitch, b.Pitch) && same(a.SlatWidth, b.SlatWidth)
+}
+
+// shortWay gives a shift of one pattern against another the short way round one
+// pitch; half a pitch is to the right.
+func shortWay(shift, pitch float64) float64 {
+	shift = math.Mod(shift, pitch)
+	switch {
+	case shift > pitch/2:
+		return shift - pitch
+	case shift <= -pitch/2:
+		return shift + pitch
+	}
+	return shift
 }
 
 // headers gives each head that a run passes over.

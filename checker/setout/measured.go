@@ -24,7 +24,7 @@ func endOf(w *plan.Wall, side string) (wallEnd, bool) {
 		if side == "right" {
 			x = w.Width
 		}
-		for _, line := range (&surface{wall: w}).outline().Sides() {
+		for _, line := range outlineOf(w).Sides() {
 			if same(line.From.X, x) && same(line.To.X, x) {
 				end.foot, end.top = min(line.From.Y, line.To.Y), max(line.From.Y, line.To.Y)
 				found++
@@ -52,7 +52,7 @@ func widthsOf(w *plan.Wall) (measured, nominal [3]*float64) {
 	if w.Outline == nil {
 		return measured, [3]*float64{&w.Width, &w.Width, &w.Width}
 	}
-	outline := (&surface{wall: w}).outline()
+	outline := outlineOf(w)
 	var floor, ceiling []planar.Side
 	for _, side := range outline.Sides() {
 		switch side.Faces {
@@ -82,9 +82,7 @@ func extent(p planar.Polygon, y float64) *float64 {
 		if y < t.Bottom-near || y > t.Top+near {
 			continue
 		}
-		share := max(0, min(1, (y-t.Bottom)/(t.Top-t.Bottom)))
-		left := t.BottomLeft + share*(t.TopLeft-t.BottomLeft)
-		right := t.BottomRight + share*(t.TopRight-t.BottomRight)
+		left, right := t.At(y)
 		if y > t.Bottom+near {
 			under.left, under.right = min(under.left, left), max(under.right, right)
 		}
@@ -112,7 +110,7 @@ func nominalHeight(w *plan.Wall, x float64) *float64 {
 	if w.Outline == nil {
 		return &w.Height
 	}
-	height := extent((&surface{wall: w}).outline().Transposed(), x)
+	height := extent(outlineOf(w).Transposed(), x)
 	if height != nil && *height <= near {
 		return nil
 	}

@@ -10,27 +10,18 @@ import (
 
 // fixedIn sees that each order of fixing that the plan gives names every piece of its run once.
 func (s *setter) fixedIn() {
-	byRun := s.partsByRun()
 	for _, l := range s.runs {
 		if l.run.FixedIn != nil {
-			s.asStated(l, byRun[l])
+			s.asStated(l)
 		}
 	}
 }
 
-func (s *setter) partsByRun() map[*laid][]*part {
-	out := map[*laid][]*part{}
-	for _, p := range s.parts {
-		out[p.laid] = append(out[p.laid], p)
-	}
-	return out
-}
-
 // asStated gives a run's parts in the order that the plan gives. A panel that
 // an opening divides may be named as a whole or by its parts.
-func (s *setter) asStated(l *laid, parts []*part) []*part {
+func (s *setter) asStated(l *laid) []*part {
 	named := map[string][]*part{}
-	for _, p := range parts {
+	for _, p := range l.parts {
 		named[p.id] = append(named[p.id], p)
 		if p.id != p.cell.id {
 			named[p.cell.id] = append(named[p.cell.id], p)
@@ -52,7 +43,7 @@ func (s *setter) asStated(l *laid, parts []*part) []*part {
 			out = append(out, p)
 		}
 	}
-	for _, p := range parts {
+	for _, p := range l.parts {
 		if !done[p] {
 			s.misfit(at, "the piece %q is left out of the order of fixing", p.id)
 			break // one is enough to look at the list again
@@ -63,17 +54,13 @@ func (s *setter) asStated(l *laid, parts []*part) []*part {
 
 // asSet gives a run's parts as they are set from its start, course by course:
 // from the middle or a line first those to its right, then those to its left.
-func (l *laid) asSet(parts []*part) []*part {
+func (l *laid) asSet() []*part {
 	if l.run.From == "left" || l.run.From == "right" {
-		return parts // they were laid so
+		return l.parts // they were laid so
 	}
 	rank := map[*cell]int{}
 	for _, c := range l.courses {
-		line := c.start
-		if l.run.From == "middle" {
-			line += (l.surface.right - l.surface.left) / 2
-		}
-		line += l.surface.left
+		line := l.surface.left + l.line(c)
 		// The panel whose middle lies on the line is the first to the right.
 		first := slices.IndexFunc(c.cells, func(one *cell) bool { return one.origin+l.run.Panel.Width/2 >= line-near })
 		if first < 0 {
@@ -86,7 +73,7 @@ func (l *laid) asSet(parts []*part) []*part {
 			rank[one] = len(rank)
 		}
 	}
-	out := slices.Clone(parts)
+	out := slices.Clone(l.parts)
 	slices.SortStableFunc(out, func(a, b *part) int { return rank[a.cell] - rank[b.cell] })
 	return out
 }
@@ -94,13 +81,13 @@ func (l *laid) asSet(parts []*part) []*part {
 // installs gives every piece in the order in which it is fixed, with what it then meets.
 func (s *setter) installs(f *facts.Facts) {
 	f.Installs = []facts.Install{}
-	byRun, joints := s.partsByRun(), jointsOf(f)
+	joints := jointsOf(f)
 	for _, l := range s.runs {
-		parts := byRun[l]
+		var parts []*part
 		if l.run.FixedIn != nil {
-			parts = s.asStated(l, parts)
+			parts = s.asStated(l)
 		} else {
-			parts = l.asSet(parts)
+			parts = l.asSet()
 		}
 		fixed, begun := map[string]bool{}, map[*course]bool{}
 		for i, p := range parts {

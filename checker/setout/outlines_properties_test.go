@@ -5,7 +5,6 @@ import (
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
-	"github.com/google/go-cmp/cmp/cmpopts"
 	"pgregory.net/rapid"
 
 	"trysquare/checker/facts"
@@ -113,17 +112,7 @@ func TestOnAWallOfAnyOutlineInchesComeToTheSameFacts(t *testing.T) {
 		if rapid.Bool().Draw(t, "in courses") {
 			s.drawCourses(t)
 		}
-		want, got := s.facts(t), setOut(t, s.text(t, "in", 25.4))
-		for _, list := range [][]facts.LinePair{want.Lines, got.Lines} {
-			for i := range list {
-				if math.Abs(list[i].Offset-s.pitch/2) < 0.01 {
-					list[i].Direction = "either" // half a pitch is as far to the left as to the right
-				}
-			}
-		}
-		if diff := cmp.Diff(want, got, cmpopts.EquateApprox(0, 0.0101)); diff != "" {
-			t.Fatalf("mm - inches +\n%s", diff)
-		}
+		alikeInInches(t, s.facts(t), setOut(t, s.text(t, "in", 25.4)), s.pitch)
 	})
 }
 

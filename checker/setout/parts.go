@@ -37,10 +37,7 @@ func (p *part) contains(x, y float64) bool {
 		if y < t.Bottom || y > t.Top {
 			continue
 		}
-		share := (y - t.Bottom) / (t.Top - t.Bottom)
-		left := t.BottomLeft + share*(t.TopLeft-t.BottomLeft)
-		right := t.BottomRight + share*(t.TopRight-t.BottomRight)
-		if x >= left && x <= right {
+		if left, right := t.At(y); x >= left && x <= right {
 			return true
 		}
 	}
@@ -64,7 +61,8 @@ func (s *setter) cutOut(l *laid) error {
 				l.from, l.to = min(l.from, p.left), max(l.to, p.right)
 			}
 		}
-		s.name(c, l.parts[first:])
+		c.parts = l.parts[first:len(l.parts):len(l.parts)]
+		s.name(c, c.parts)
 		if len(s.parts)+len(l.parts) > Most {
 			s.tooMany(c.at)
 			break

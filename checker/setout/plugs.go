@@ -25,10 +25,7 @@ type plugAt struct {
 // plugs gives how near the plugs of each piece stand to other plugs on the
 // wall, whatever piece or run they are of, and to the edges of the masonry.
 func (s *setter) plugs(f *facts.Facts) {
-	of := map[string]*facts.Screws{}
-	for _, fix := range f.Fixings {
-		of[fix.Piece] = fix.Screws
-	}
+	of := screwsOf(f)
 	for _, w := range s.plan.Walls {
 		var all []plugAt
 		for _, p := range s.onSurface(w.Name) {

@@ -140,18 +140,22 @@ func TestEveryPieceLiesOnItsSurfaceAndComesFromOnePanel(t *testing.T) {
 func TestInchesComeToTheSameFacts(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		s := draw(t, false)
-		want, got := s.facts(t), setOut(t, s.text(t, "in", 25.4))
-		for _, list := range [][]facts.LinePair{want.Lines, got.Lines} {
-			for i := range list {
-				if math.Abs(list[i].Offset-s.pitch/2) < 0.01 {
-					list[i].Direction = "either" // half a pitch is as far to the left as to the right
-				}
+		alikeInInches(t, s.facts(t), setOut(t, s.text(t, "in", 25.4)), s.pitch)
+	})
+}
+
+// alikeInInches holds the facts of a plan against those of the same plan in inches.
+func alikeInInches(t *rapid.T, want, got *facts.Facts, pitch float64) {
+	for _, list := range [][]facts.LinePair{want.Lines, got.Lines} {
+		for i := range list {
+			if math.Abs(list[i].Offset-pitch/2) < 0.01 {
+				list[i].Direction = "either" // half a pitch is as far to the left as to the right
 			}
 		}
-		if diff := cmp.Diff(want, got, cmpopts.EquateApprox(0, 0.0101)); diff != "" {
-			t.Fatalf("mm - inches +\n%s", diff)
-		}
-	})
+	}
+	if diff := cmp.Diff(want, got, cmpopts.EquateApprox(0, 0.0101)); diff != "" {
+		t.Fatalf("mm - inches +\n%s", diff)
+	}
 }
 
 func TestAnOpeningNeverAddsPanel(t *testing.T) {

@@ -94,8 +94,8 @@ func (p *part) across(y float64) []span {
 		if y < t.Bottom || y >= t.Top {
 			continue
 		}
-		share := (y - t.Bottom) / (t.Top - t.Bottom)
-		out = append(out, span{t.BottomLeft + share*(t.TopLeft-t.BottomLeft), t.BottomRight + share*(t.TopRight-t.BottomRight)})
+		left, right := t.At(y)
+		out = append(out, span{left, right})
 	}
 	return out
 }
@@ -247,6 +247,15 @@ func (p *part) screwFacts(sc *plan.Screws) *facts.Screws {
 		if into, ok := p.gather(what); ok {
 			out.Into = append(out.Into, into)
 		}
+	}
+	return out
+}
+
+// screwsOf gives the facts of each piece's screws by the piece.
+func screwsOf(f *facts.Facts) map[string]*facts.Screws {
+	out := map[string]*facts.Screws{}
+	for _, fix := range f.Fixings {
+		out[fix.Piece] = fix.Screws
 	}
 	return out
 }

@@ -74,6 +74,7 @@ func Plan(ctx context.Context, p *plan.Plan, a Assumptions) (*facts.Facts, error
 	s.joints(f)
 	s.crossJoints(f)
 	s.lines(f)
+	s.headers(f)
 	s.revealLines(f)
 	s.corners(f)
 	s.measurements(f)

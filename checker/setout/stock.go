@@ -8,6 +8,7 @@ import (
 	"trysquare/checker/cutting"
 	"trysquare/checker/facts"
 	"trysquare/checker/plan"
+	"trysquare/checker/source"
 )
 
 // searchSteps is how many steps the search for a better cutting plan may take:
@@ -78,7 +79,7 @@ func (s *setter) cut(ctx context.Context, f *facts.Facts, panel *plan.Panel, bla
 		Needed: layout.Boards, Least: layout.Least, Proven: layout.Proven, Offcuts: len(layout.Stocks) - layout.Boards, Kerf: round(settings.Kerf)}
 	if n, ok := s.plan.Order.Boards[panel.Name]; ok {
 		out.Ordered = &n
-		out.At = s.plan.Order.At + "/boards/" + escape(panel.Name)
+		out.At = s.plan.Order.At + "/boards/" + source.Escape(panel.Name)
 	}
 	if s.plan.CuttingStated {
 		if err := s.ownCutting(f, &out, panel, board, blanks, settings.Kerf); err != nil {
@@ -180,11 +181,6 @@ func keeps(left, right bool) string {
 		return "right"
 	}
 	return "none"
-}
-
-// escape writes a name as one token of a JSON Pointer (RFC 6901 section 3).
-func escape(name string) string {
-	return strings.ReplaceAll(strings.ReplaceAll(name, "~", "~0"), "/", "~1")
 }
 
 // adhesive adds up the beads; nil where nothing is glued.

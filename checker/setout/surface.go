@@ -27,7 +27,7 @@ func surfaceOf(r *plan.Run) *surface {
 	}
 	s := &surface{on: r.Wall.Name, wall: r.Wall, left: 0, right: r.Wall.Width, bottom: r.Wall.SkirtingHeight, top: r.Wall.Height}
 	if r.Wall.Outline != nil {
-		s.ring = s.outline().Sides()
+		s.ring = outlineOf(r.Wall).Sides()
 	}
 	return s
 }
@@ -51,7 +51,7 @@ func (s *setter) field(l *laid) ([]planar.Polygon, error) {
 	if known, ok := s.fields[keep]; ok {
 		return known, nil
 	}
-	outline := l.surface.outline()
+	outline := outlineOf(wall)
 	var swept []planar.Polygon
 	for _, side := range outline.Sides() {
 		by := keep.floor // the material is on the left of a side, so one that runs to the right is a floor
@@ -74,13 +74,13 @@ func (s *setter) field(l *laid) ([]planar.Polygon, error) {
 	return out, nil
 }
 
-// outline is the wall's outline.
-func (s *surface) outline() planar.Polygon {
-	if s.wall.Outline == nil {
-		return planar.Rect(0, 0, s.wall.Width, s.wall.Height)
+// outlineOf is a wall's outline.
+func outlineOf(w *plan.Wall) planar.Polygon {
+	if w.Outline == nil {
+		return planar.Rect(0, 0, w.Width, w.Height)
 	}
 	var p planar.Polygon
-	for _, c := range s.wall.Outline {
+	for _, c := range w.Outline {
 		p.Outer = append(p.Outer, planar.Point(c))
 	}
 	return p
@@ -140,13 +140,8 @@ func backgroundOf(s *surface) *facts.Background {
 	if b == nil {
 		return nil
 	}
-	out := &facts.Background{Kind: b.Kind, Lining: round(b.Lining), StudsStated: b.StudCentres != nil && b.FirstStud != nil}
-	switch b.Kind {
-	case "plaster on masonry", "bare masonry":
-		out.SolidWall = true
-	case "plasterboard on studs", "battens on masonry":
-		out.Framed = true
-	}
+	out := &facts.Background{Kind: b.Kind, Lining: round(b.Lining), StudsStated: b.StudCentres != nil && b.FirstStud != nil,
+		SolidWall: b.Kind == "plaster on masonry" || b.Kind == "bare masonry", Framed: isFramed(b)}
 	return out
 }
 
@@ -154,7 +149,8 @@ func backgroundOf(s *surface) *facts.Background {
 func (s *setter) surfaces(f *facts.Facts) {
 	for _, w := range s.plan.Walls {
 		wall := facts.Wall{About: facts.About{ID: w.Name, At: w.At, On: w.Name}, Width: round(w.Width), Height: round(w.Height),
-			Background: backgroundOf(&surface{wall: w}), ServicesStated: w.ServicesStated, Area: squareMetres((&surface{wall: w}).outline().Area())}
+			Background: backgroundOf(&surface{wall: w}), ServicesStated: w.ServicesStated, Area: squareMetres(outlineOf(w).Area())}
+		wall.Thickness, wall.Thin, wall.ReverseStated = rounded(w.Thickness), s.thin(w), w.ReverseStated
 		covered := 0.0
 		for _, p := range s.onSurface(w.Name) {
 			covered += p.poly.Area()

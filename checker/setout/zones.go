@@ -11,8 +11,7 @@ import (
 // face too. Zones are where a screw is dangerous; outside them it is not
 // thereby harmless.
 func (s *setter) zones(f *facts.Facts) {
-	for i, w := range s.plan.Walls {
-		f.Walls[i].Thickness, f.Walls[i].Thin, f.Walls[i].ReverseStated = rounded(w.Thickness), s.thin(w), w.ReverseStated
+	for _, w := range s.plan.Walls {
 		parts := s.onSurface(w.Name)
 		if len(parts) == 0 {
 			continue
@@ -91,24 +90,4 @@ func (p *part) fallIn(z *facts.Zone) {
 	if hit {
 		z.Pieces = append(z.Pieces, p.id)
 	}
-}
-
-// sequence gives the order of the work.
-func (s *setter) sequence(f *facts.Facts) {
-	out := facts.Sequence{About: facts.About{ID: "sequence", At: "/sequence"}, Stated: s.plan.StepsStated, Steps: []facts.Step{}}
-	holeSeen, tracedBefore := false, false
-	for _, step := range s.plan.Steps {
-		out.Steps = append(out.Steps, facts.Step{Do: step.Do, Hours: step.Hours})
-		switch step.Do {
-		case "trace cables":
-			tracedBefore = tracedBefore || !holeSeen
-		case "drill", "screw":
-			holeSeen = true
-		}
-	}
-	out.Traced, out.Holes = tracedBefore, holeSeen
-	for _, p := range s.parts {
-		out.Holes = out.Holes || len(p.screws) > 0
-	}
-	f.Sequence = out
 }
